@@ -1,0 +1,23 @@
+/** Properties of pure oxygen: one door to the equation of state, its saturation line and the gas. */
+export { pressureFromDensity } from "./oxygenEquation";
+export {
+  absoluteFromGauge,
+  flashFraction,
+  gaugeFromAbsolute,
+  type Saturation,
+  saturationAtPressure,
+  saturationAtTemperature,
+  saturationPressureRange,
+  saturationTemperatureRange,
+  standardAtmosphere,
+  zeroCelsius,
+} from "./oxygenSaturation";
+export {
+  compressibility,
+  expansionRatio,
+  gasDensity,
+  gasReferenceCelsius,
+  referenceGasDensity,
+  type Vapour,
+  vapourAtOneAtmosphere,
+} from "./oxygenGas";
