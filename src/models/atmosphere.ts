@@ -1,0 +1,40 @@
+/**
+ * Troposphere of the ISO 2533:1975 standard atmosphere, dry air, −500 to 11 000 m of geopotential altitude.
+ *
+ *   T = T₀ + βH,  p = p₀·(1 + βH/T₀)^(−g/(βR)),  ρ = p/(RT)
+ *
+ * Constants of the standard: g 9.80665 m/s², R 287.05287 J/(kg·K), T₀ 288.15 K, p₀ 101.325 kPa, ρ₀ 1.225 kg/m³,
+ * β −0.0065 K/m.
+ */
+const gravity = 9.80665;
+const airGasConstant = 287.05287;
+const lapseRate = -0.0065;
+/** K at sea level */
+const seaLevelTemperature = 288.15;
+/** kPa at sea level */
+export const seaLevelPressure = 101.325;
+/** kg/m³ at sea level */
+export const seaLevelAirDensity = 1.225;
+const pressureExponent = -gravity / (lapseRate * airGasConstant);
+
+/** m, geopotential */
+export const altitudeRange = { least: -500, most: 11000 } as const;
+
+/** Standard temperature [°C] at a geopotential altitude [m]. */
+export const standardTemperature = (altitude: number): number => seaLevelTemperature + lapseRate * altitude - 273.15;
+
+/** Standard pressure [kPa] at a geopotential altitude [m]. */
+export const airPressure = (altitude: number): number =>
+  seaLevelPressure * Math.pow(1 + (lapseRate * altitude) / seaLevelTemperature, pressureExponent);
+
+/** Geopotential altitude [m] at which the standard pressure [kPa] is met; inverse of `airPressure`. */
+export const altitudeFromPressure = (pressureKpa: number): number =>
+  (seaLevelTemperature / lapseRate) * Math.expm1(Math.log(pressureKpa / seaLevelPressure) / pressureExponent);
+
+/** Density [kg/m³] of dry air at the standard pressure of an altitude [m] and an actual temperature [°C]. */
+export const airDensity = (altitude: number, temperatureC: number): number =>
+  (airPressure(altitude) * 1000) / (airGasConstant * (temperatureC + 273.15));
+
+/** That density over 1.225 kg/m³. */
+export const airDensityRatio = (altitude: number, temperatureC: number): number =>
+  airDensity(altitude, temperatureC) / seaLevelAirDensity;
