@@ -1,0 +1,204 @@
+import { CellError, type CellResult, type CellTable, invalid, noAnswer } from "../excel/cellValues";
+import { type Argument, type CellArgument, type Primitive, type RangeArgument, isFailure } from "./argument";
+
+type Cells = readonly (readonly unknown[])[];
+
+/** Arguments as Excel hands them over: 2-D arrays, a single cell as [[v]], omitted ones as null or undefined. */
+export type Given = readonly (Cells | null | undefined)[];
+
+export type Values<A extends Readonly<Record<string, Argument>>> = {
+  [K in keyof A]: A[K] extends CellArgument<infer V> ? V : A[K] extends RangeArgument<infer R> ? R : never;
+};
+
+/** The arguments of one function, in order, with their readers. */
+export interface CellArguments<A extends Readonly<Record<string, Argument>>> {
+  readonly byName: A;
+  readonly names: readonly (keyof A & string)[];
+  readonly readers: readonly Argument[];
+  readonly takesRange: boolean;
+}
+
+/** Names the arguments of a function (snake_case, in order) and how each is read. */
+export function cellArguments<A extends Readonly<Record<string, Argument>>>(byName: A): CellArguments<A> {
+  const names = Object.keys(byName) as (keyof A & string)[];
+  const readers = names.map((name) => byName[name]!);
+  return { byName, names, readers, takesRange: readers.some((reader) => reader.shape === "range") };
+}
+
+type Single = CellResult;
+
+/** A number that a cell can hold, or an error with words in place of NaN and infinity. */
+function asResult(value: Single): CellResult {
+  if (typeof value !== "number") return value;
+  if (Number.isFinite(value)) return value === 0 ? 0 : value;
+  return invalid("the result is too large or has no value for these inputs; check their size");
+}
+
+const readCell = (reader: CellArgument, cell: unknown, name: string): Primitive | CellError =>
+  typeof cell === "number" && cell >= reader.min && cell <= reader.max && !(reader.wholeOnly && !Number.isInteger(cell))
+    ? cell
+    : reader.read(cell, name);
+
+/**
+ * Applies a formula of single values to cells, broadcasting: a one-row or one-column argument stretches over the others.
+ * A cell with no partner becomes #N/A with words; a bad cell spoils only its own result; an error cell goes out unchanged.
+ * Range arguments are read once and handed to every call whole.
+ */
+export function eachCell<A extends Readonly<Record<string, Argument>>>(
+  args: CellArguments<A>,
+  given: Given,
+  formula: (values: Values<A>) => Single,
+): CellTable {
+  const { names, readers } = args;
+  const values: Record<string, unknown> = {};
+  for (let index = 0; index < names.length; index++) {
+    const cells = given[index];
+    const reader = readers[index]!;
+    if (reader.shape === "range") {
+      const range = reader.readRange(cells, names[index]!);
+      if (isFailure(range)) return failEverywhere(args, given, range);
+      values[names[index]!] = range;
+      continue;
+    }
+    let cell: unknown;
+    if (cells !== null && cells !== undefined) {
+      if (cells.length !== 1 || cells[0]!.length !== 1) return broadcast(args, given, formula);
+      cell = cells[0]![0];
+    }
+    const value = readCell(reader, cell, names[index]!);
+    if (typeof value === "object") return args.takesRange ? broadcast(args, given, formula) : [[value]];
+    values[names[index]!] = value;
+  }
+  return [[asResult(formula(values as Values<A>))]];
+}
+
+interface Extent {
+  rows: number;
+  columns: number;
+}
+
+function extentOf(readers: readonly Argument[], given: Given): Extent {
+  let rows = 1;
+  let columns = 1;
+  readers.forEach((reader, index) => {
+    const cells = given[index];
+    if (reader.shape === "range" || cells === null || cells === undefined || cells.length === 0) return;
+    rows = Math.max(rows, cells.length);
+    columns = Math.max(columns, cells[0]!.length);
+  });
+  return { rows, columns };
+}
+
+function failEverywhere<A extends Readonly<Record<string, Argument>>>(args: CellArguments<A>, given: Given, failure: CellError): CellTable {
+  const { rows, columns } = extentOf(args.readers, given);
+  return Array.from({ length: rows }, () => Array.from({ length: columns }, () => failure));
+}
+
+const sizeWords = (cells: Cells, byRow: boolean): string => {
+  const size = byRow ? cells.length : cells[0]!.length;
+  return `${size} ${byRow ? "row" : "column"}${size === 1 ? "" : "s"}`;
+};
+
+function broadcast<A extends Readonly<Record<string, Argument>>>(
+  args: CellArguments<A>,
+  given: Given,
+  formula: (values: Values<A>) => Single,
+): CellTable {
+  const { names, readers } = args;
+  const { rows, columns } = extentOf(readers, given);
+  const ranges: Record<string, unknown> = {};
+  const cellIndexes: number[] = [];
+  for (let index = 0; index < names.length; index++) {
+    const reader = readers[index]!;
+    if (reader.shape === "cell") {
+      cellIndexes.push(index);
+      continue;
+    }
+    const range = reader.readRange(given[index], names[index]!);
+    if (isFailure(range)) return failEverywhere(args, given, range);
+    ranges[names[index]!] = range;
+  }
+
+  const noPartner = (index: number, byRow: boolean): CellError => {
+    const widest = cellIndexes.find((other) => {
+      const cells = given[other];
+      return cells && (byRow ? cells.length === rows : cells[0]!.length === columns);
+    })!;
+    return noAnswer(
+      `no partner here: ${names[index]!} has ${sizeWords(given[index]!, byRow)} and ${names[widest]!} has ${sizeWords(given[widest]!, byRow)}`,
+    );
+  };
+
+  const result: CellTable = [];
+  for (let row = 0; row < rows; row++) {
+    const line: CellResult[] = [];
+    for (let column = 0; column < columns; column++) {
+      const values: Record<string, unknown> = args.takesRange ? { ...ranges } : {};
+      let failure: CellError | undefined;
+      for (const index of cellIndexes) {
+        const cells = given[index];
+        let cell: unknown;
+        if (cells !== null && cells !== undefined && cells.length > 0) {
+          const height = cells.length;
+          const width = cells[0]!.length;
+          if (height !== 1 && row >= height) failure = noPartner(index, true);
+          else if (width !== 1 && column >= width) failure = noPartner(index, false);
+          else cell = cells[height === 1 ? 0 : row]![width === 1 ? 0 : column];
+          if (failure) break;
+        }
+        const value = readCell(readers[index] as CellArgument, cell, names[index]!);
+        if (typeof value === "object") {
+          failure = value;
+          break;
+        }
+        values[names[index]!] = value;
+      }
+      line.push(failure ?? asResult(formula(values as Values<A>)));
+    }
+    result.push(line);
+  }
+  return result;
+}
+
+/**
+ * Runs a function that returns a table (or one value) from ranges and single cells. A single-cell argument that is given
+ * a range is refused; any bad cell or error cell makes the whole result that error.
+ */
+export function wholeTable<A extends Readonly<Record<string, Argument>>>(
+  args: CellArguments<A>,
+  given: Given,
+  formula: (values: Values<A>) => CellTable | CellError,
+): CellTable {
+  const { names, readers } = args;
+  const values: Record<string, unknown> = {};
+  for (let index = 0; index < names.length; index++) {
+    const name = names[index]!;
+    const reader = readers[index]!;
+    const cells = given[index];
+    if (reader.shape === "range") {
+      const range = reader.readRange(cells, name);
+      if (isFailure(range)) return [[range]];
+      values[name] = range;
+      continue;
+    }
+    if (cells && (cells.length > 1 || (cells[0]?.length ?? 0) > 1)) {
+      return [[invalid(`${name} must be a single cell here; it has ${sizeWords(cells, cells.length > 1)}`)]];
+    }
+    const value = readCell(reader, cells?.[0]?.[0], name);
+    if (typeof value === "object") return [[value]];
+    values[name] = value;
+  }
+  const result = formula(values as Values<A>);
+  if (result instanceof CellError) return [[result]];
+  return result.map((line) => line.map(asResult));
+}
+
+/** Two or more lists that go together row by row must be equally long. */
+export function sameLength(lists: Readonly<Record<string, readonly unknown[] | undefined>>): CellError | undefined {
+  const given = Object.entries(lists).filter((entry): entry is [string, readonly unknown[]] => entry[1] !== undefined);
+  const first = given[0];
+  if (!first) return undefined;
+  const other = given.find(([, values]) => values.length !== first[1].length);
+  if (!other) return undefined;
+  return invalid(`${first[0]} has ${first[1].length} and ${other[0]} has ${other[1].length} cells; they must go together one by one`);
+}

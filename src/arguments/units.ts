@@ -1,0 +1,158 @@
+/**
+ * Units that text in a cell may carry, one measure a quantity. Factors are exact where NIST SP 811 (2008), appendix B.8,
+ * marks them exact, and are otherwise derived from exact ones.
+ */
+
+/** value in base unit = number × factor + offset */
+export interface Conversion {
+  readonly factor: number;
+  readonly offset?: number;
+}
+
+/** A kind of quantity: the unit of a bare number and the units that text may carry. */
+export interface Measure {
+  /** As in "is a pressure": used in error words. */
+  readonly name: string;
+  /** The unit of a bare number. */
+  readonly unit: string;
+  /** Spelling (normalised by `unitKey`) to conversion. */
+  readonly units: ReadonlyMap<string, Conversion>;
+  /** Two or three spellings to offer in error words. */
+  readonly offer: string;
+}
+
+const foot = 0.3048;
+const inch = 0.0254;
+const pound = 0.45359237;
+const gallon = 3.785411784;
+const cubicFoot = 28.316846592;
+/** One pound-force per square inch in bar: 0.45359237 × 9.80665 / 0.0254² Pa. */
+export const barPerPsi = (pound * 9.80665) / (inch * inch) / 1e5;
+/** Mechanical horsepower, 550 ft·lbf/s, in kW. */
+const horsepower = (550 * foot * pound * 9.80665) / 1000;
+
+/** Spellings are compared without case, spaces, superscripts or full stops. */
+export const unitKey = (unit: string): string =>
+  unit
+    .toLowerCase()
+    .replace(/[\s.]/g, "")
+    .replace(/º/g, "°")
+    .replace(/²/g, "2")
+    .replace(/³/g, "3")
+    .replace(/μ/g, "µ");
+
+type Spellings = Record<string, number | Conversion>;
+
+/** Each key lists spellings parted by a blank; the value is a factor or a full conversion. */
+function measure(name: string, unit: string, offer: string, spellings: Spellings): Measure {
+  const units = new Map<string, Conversion>();
+  for (const [names, conversion] of Object.entries(spellings)) {
+    for (const spelling of names.split(" ")) {
+      units.set(unitKey(spelling), typeof conversion === "number" ? { factor: conversion } : conversion);
+    }
+  }
+  return { name, unit, units, offer };
+}
+
+const per = (amounts: Spellings, times: Record<string, number>): Spellings => {
+  const rates: Spellings = {};
+  for (const [amountNames, amount] of Object.entries(amounts)) {
+    for (const [timeNames, time] of Object.entries(times)) {
+      const spellings = amountNames.split(" ").flatMap((a) => timeNames.split(" ").map((t) => `${a}/${t}`));
+      rates[spellings.join(" ")] = (amount as number) / time;
+    }
+  }
+  return rates;
+};
+
+const liquidAmounts: Spellings = { "L litre litres liter liters": 1, mL: 0.001, "m3 cum": 1000, "gal gallon gallons usgal": gallon };
+const gasAmounts: Spellings = { "L litre litres liter liters": 1, mL: 0.001, "m3 cum": 1000, "ft3 cuft": cubicFoot };
+const hourNames = "h hr hour";
+const dayNames = "d day";
+const minuteNames = "min minute";
+const times = { [minuteNames]: 1 / 60, [hourNames]: 1, [dayNames]: 24 };
+
+const durations = (base: number): Spellings => ({
+  "s sec second seconds": 1 / 3600 / base,
+  "min mins minute minutes": 1 / 60 / base,
+  "h hr hrs hour hours": 1 / base,
+  "d day days": 24 / base,
+  "week weeks wk": 168 / base,
+});
+
+export const measures = {
+  liquid: measure("an amount of liquid", "L", "L or gal", liquidAmounts),
+  gas: measure("an amount of gas", "L", "L, m3 or ft3", gasAmounts),
+  vesselVolume: measure("a volume", "L", "L, m3 or ft3", gasAmounts),
+  room: measure("a room volume", "m³", "m3 or ft3", { "m3 cum": 1, "ft3 cuft": cubicFoot / 1000, "L litre litres liter liters": 0.001 }),
+  makeRate: measure("a make rate", "L/h", "L/h, L/day or gal/day", per(liquidAmounts, times)),
+  dailyLiquid: measure("a daily amount of liquid", "L/day", "L/day, L/h or gal/day", per(liquidAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 })),
+  dailyGas: measure("a daily amount of gas", "L/day", "L/day, m3/h or L/min", per(gasAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 })),
+  flow: measure("a gas flow", "L/min", "L/min, m3/h or ft3/h", {
+    ...per(gasAmounts, { [minuteNames]: 1, [hourNames]: 60, [dayNames]: 1440 }),
+    "lpm slpm": 1,
+    "cfh scfh": cubicFoot / 60,
+    "cfm scfm": cubicFoot,
+  }),
+  ventilation: measure("an air flow", "m³/h", "m3/h, L/s or ft3/min", {
+    "m3/h m3/hr m3/hour": 1,
+    "L/s": 3.6,
+    "L/min lpm": 0.06,
+    "ft3/min cfm": (cubicFoot * 60) / 1000,
+  }),
+  mass: measure("a mass", "kg", "kg or lb", { "kg kilogram kilograms": 1, "g gram grams": 0.001, "t tonne tonnes": 1000, "lb lbs pound pounds": pound }),
+  gaugePressure: measure("a pressure", "bar", "bar, psi or kPa (gauge)", {
+    "bar barg bar(g)": 1,
+    mbar: 0.001,
+    "psi psig psi(g)": barPerPsi,
+    "kPa kPag kPa(g)": 0.01,
+    "MPa MPag": 10,
+    Pa: 1e-5,
+  }),
+  gaugePsi: measure("a pressure", "psi", "psi or bar (gauge)", {
+    "psi psig psi(g)": 1,
+    "bar barg bar(g)": 1 / barPerPsi,
+    "kPa kPag kPa(g)": 0.01 / barPerPsi,
+    "MPa MPag": 10 / barPerPsi,
+  }),
+  absoluteKpa: measure("an absolute pressure", "kPa", "kPa, hPa, mbar or inHg (absolute)", {
+    "kPa kPaa": 1,
+    "hPa mbar": 0.1,
+    Pa: 0.001,
+    "bar bara": 100,
+    "psia": barPerPsi * 100,
+    /** Conventional inch of mercury, NIST SP 811. */
+    inHg: 3.386389,
+    mmHg: 0.1333224,
+  }),
+  temperature: measure("a temperature", "°C", "°C or °F", {
+    "°C C degC celsius": 1,
+    "°F F degF fahrenheit": { factor: 5 / 9, offset: -160 / 9 },
+    "K kelvin": { factor: 1, offset: -273.15 },
+  }),
+  degreeLoss: measure("a share for each degree", "1/°C", "1/°C or %/°C", { "1/°C /°C": 1, "%/°C": 0.01, "1/°F /°F": 1.8, "%/°F": 0.018 }),
+  altitude: measure("a height", "m", "m, km or ft", { "m metre metres meter meters": 1, km: 1000, "ft feet foot": foot }),
+  length: measure("a length", "m", "m, cm, ft or in", { "m metre metres meter meters": 1, cm: 0.01, mm: 0.001, km: 1000, "ft feet foot": foot, "in inch inches": inch }),
+  area: measure("an area", "m²", "m2 or ft2", { "m2 sqm": 1, "ft2 sqft": foot * foot }),
+  wireArea: measure("a conductor area", "mm²", "mm2", { "mm2 sqmm": 1 }),
+  angle: measure("an angle", "°", "° or deg", { "° deg degree degrees": 1 }),
+  power: measure("a power", "kW", "kW, W or hp", { kW: 1, W: 0.001, "hp horsepower": horsepower }),
+  watts: measure("a power", "W", "W, kW or hp", { W: 1, kW: 1000, "hp horsepower": horsepower * 1000 }),
+  apparentPerHorsepower: measure("a starting load", "kVA/hp", "kVA/hp", { "kVA/hp": 1 }),
+  current: measure("a current", "A", "A", { "A amp amps": 1, mA: 0.001 }),
+  voltage: measure("a voltage", "V", "V or kV", { "V volt volts": 1, kV: 1000 }),
+  fuel: measure("an amount of fuel", "L", "L or gal", liquidAmounts),
+  fuelRate: measure("a fuel rate", "L/h", "L/h or gal/h", per(liquidAmounts, times)),
+  fuelPerDay: measure("a daily amount of fuel", "L/day", "L/day, L/h or gal/day", per(liquidAmounts, { [hourNames]: 1 / 24, [dayNames]: 1 })),
+  days: measure("a time", "days", "days, h or min", durations(24)),
+  hours: measure("a time", "h", "h, min or d", durations(1)),
+  minutes: measure("a time", "min", "min, h or d", durations(1 / 60)),
+  months: measure("a number of months", "months", "months or years", { "month months mo": 1, "year years yr": 12 }),
+  fraction: measure("a fraction", "", "a fraction or a percent", { "%": 0.01, "percent": 0.01 }),
+} as const;
+
+/** What the unit measures elsewhere, for the words of a refusal: "35 psi" given as a capacity "is a pressure". */
+export function measuredBy(unit: string): string | undefined {
+  const key = unitKey(unit);
+  return Object.values(measures).find((candidate) => candidate.units.has(key))?.name;
+}

@@ -1,0 +1,44 @@
+import type { IEnum } from "custom-functions-metadata/lib/parseTree";
+import type { ReadFunction } from "./readCatalogue";
+
+/** Where Excel finds the help page of a function; the build puts the add-in's own host in front. */
+export const helpPath = (id: string): string => `/help.html#${id}`;
+
+/** The host written into functions.json and the manifests; the build replaces it when the add-in is served elsewhere. */
+export const developmentHost = "https://localhost:3000";
+
+const enumId = (id: string, argument: string): string => `${id}_${argument}`.toUpperCase();
+
+/**
+ * Microsoft's generated metadata with what its generator leaves out: help addresses, the words a choice argument accepts
+ * and `allowErrorForDataTypeAny`, without which Excel answers for us when an error cell comes in.
+ */
+export function functionsJson(found: readonly ReadFunction[]): object {
+  const enums: IEnum[] = [];
+  const functions = found.map(({ record, metadata }) => {
+    const parameters = metadata.parameters.map((parameter, index) => {
+      const argument = record.arguments[index]!;
+      const unit = argument.unit === "" ? "" : ` [${argument.unit}]`;
+      const patched = { ...parameter, description: `${argument.description}${unit}` };
+      if (!argument.choices) return patched;
+      const id = enumId(record.id, argument.name);
+      enums.push({ id, type: "string", values: argument.choices.map((choice) => ({ name: choice, stringValue: choice, tooltip: choice })) });
+      return { ...patched, customEnumId: id };
+    });
+    return {
+      id: record.id,
+      name: record.id,
+      description: record.description,
+      helpUrl: `${developmentHost}${helpPath(record.id)}`,
+      parameters,
+      result: metadata.result,
+      options: metadata.options,
+    };
+  });
+  return {
+    allowCustomDataForDataTypeAny: true,
+    allowErrorForDataTypeAny: true,
+    functions,
+    ...(enums.length > 0 ? { enums } : {}),
+  };
+}

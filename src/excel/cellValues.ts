@@ -1,0 +1,65 @@
+/**
+ * What goes into and comes out of a cell, free of any host: the functions use these shapes everywhere and
+ * `excel/boundary.ts` turns them into what Excel's runtime wants.
+ */
+
+/** Codes whose words Excel shows to the user; any other code loses its message. */
+export type SpokenCode = "#VALUE!" | "#N/A";
+
+/** An error result with words. `#VALUE!`: an input can't be right. `#N/A`: the question has no answer. */
+export class CellError {
+  constructor(
+    readonly code: SpokenCode,
+    readonly message: string,
+  ) {}
+}
+
+/** The input can't be right: say which argument, what came and what is wanted. */
+export const invalid = (words: string): CellError => new CellError("#VALUE!", words);
+
+/** The question has no answer (never empties, no shortfall), so IFNA can catch it. */
+export const noAnswer = (words: string): CellError => new CellError("#N/A", words);
+
+/** Excel's own data-type form of a number that carries a number format. */
+export interface CellDate {
+  readonly type: "Double";
+  readonly basicType: "Double";
+  readonly basicValue: number;
+  readonly numberFormat: string;
+}
+
+/** A whole date: the serial's fraction is cut off. */
+export const dateCell = (serial: number): CellDate => ({
+  type: "Double",
+  basicType: "Double",
+  basicValue: Math.floor(serial),
+  numberFormat: "yyyy-mm-dd",
+});
+
+/** A date with its time of day, to the second that Excel shows as a minute. */
+export const dateTimeCell = (serial: number): CellDate => ({
+  type: "Double",
+  basicType: "Double",
+  basicValue: serial,
+  numberFormat: "yyyy-mm-dd hh:mm",
+});
+
+/** A cell of a result. Empty cells are "", never null. */
+export type CellResult = number | string | boolean | CellDate | CellError;
+
+/** A spilled result, one array a row. */
+export type CellTable = CellResult[][];
+
+export const isCellDate = (cell: unknown): cell is CellDate =>
+  typeof cell === "object" && cell !== null && (cell as CellDate).type === "Double";
+
+/**
+ * Is this cell an error that came in? Three forms exist: our own (local engine), Excel's data-type form
+ * (`allowErrorForDataTypeAny`), and the runtime's CustomFunctions.Error.
+ */
+export const isErrorCell = (cell: unknown): boolean => {
+  if (typeof cell !== "object" || cell === null) return false;
+  if (cell instanceof CellError) return true;
+  const shape = cell as { type?: unknown; basicType?: unknown; code?: unknown };
+  return shape.type === "Error" || shape.basicType === "Error" || (typeof shape.code === "string" && shape.code.startsWith("#"));
+};

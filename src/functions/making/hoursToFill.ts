@@ -1,0 +1,41 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { hours, litres, litresPerHour } from "../../arguments/quantity";
+import { invalid } from "../../excel/cellValues";
+import { hoursToFill as fillTime } from "../../models/making";
+
+export const args = cellArguments({
+  capacity: litres.positive(),
+  rate: litresPerHour.positive(),
+  level: litres.default(0),
+  start_delay: hours.default(3),
+});
+
+/**
+ * Hours until a vessel is full, counted from switching the plant on.
+ *
+ * @customfunction HOURS_TO_FILL
+ * @param capacity Liquid the vessel holds when full [L]
+ * @param rate Liquid the plant makes, net of standing loss [L/h]
+ * @param [level] Liquid in the vessel now [L], 0 if omitted
+ * @param [start_delay] Hours from switching on until liquid accumulates [h], 3 if omitted
+ * @returns Hours to full [h]
+ */
+export function hoursToFill(capacity: any[][], rate: any[][], level?: any[][], start_delay?: any[][]): any[][] {
+  return eachCell(args, [capacity, rate, level, start_delay], (given) =>
+    given.level > given.capacity
+      ? invalid(`level ${given.level} L is above the capacity of ${given.capacity} L; check which is which`)
+      : fillTime(given.capacity, given.rate, given.level, given.start_delay),
+  );
+}
+
+export const about: About = {
+  rule: "start delay + (capacity − level) / rate",
+  range: "Capacity and rate above 0; a level above the capacity is #VALUE!. A full vessel still answers the start delay.",
+  source: "Plain arithmetic; the 3 h start delay is common practice, no source",
+  examples: [
+    { formula: "=OXYGEN.HOURS_TO_FILL(60,1.5)", result: 43, note: "An empty 60 L vessel at 1.5 L/h" },
+    { formula: '=OXYGEN.HOURS_TO_FILL("20 gal",2,0,0)', result: 37.85411784, note: "Twenty US gallons, plant already cold", source: "NIST SP 811: 1 US gal = 3.785 411 784 L" },
+  ],
+  seeAlso: ["FULL_AT", "LEVEL_AFTER", "SWITCH_ON_BY"],
+};

@@ -1,0 +1,51 @@
+/**
+ * `npm run generate`: derives everything that comes from the function files. Writes src/catalogue/generated
+ * (records.json, functions.ts, functions.json) and src/models/generated/functionSources.json, all git-ignored, and the
+ * README's function table between its markers. `-- --skip-broken` leaves out files that break a rule and names them.
+ */
+import fs from "node:fs";
+import path from "node:path";
+import { functionsJson } from "../catalogue/functionsJson";
+import { readCatalogue } from "../catalogue/readCatalogue";
+import { replaceReadmeTable } from "../catalogue/readmeTable";
+
+const root = path.join(__dirname, "..", "..");
+
+/** Writes only what changed, so that watchers and caches stay quiet. */
+function write(file: string, content: string): void {
+  const target = path.join(root, file);
+  fs.mkdirSync(path.dirname(target), { recursive: true });
+  if (fs.existsSync(target) && fs.readFileSync(target, "utf8") === content) return;
+  fs.writeFileSync(target, content);
+}
+
+/** SOURCE_OF reads this file, so it has to exist before the function files can be run. */
+const sourcesFile = "src/models/generated/functionSources.json";
+if (!fs.existsSync(path.join(root, sourcesFile))) write(sourcesFile, "{}\n");
+
+const skipBroken = process.argv.includes("--skip-broken");
+const found = readCatalogue(
+  undefined,
+  skipBroken ? (error, file) => console.warn(`left out: ${file}: ${error instanceof Error ? error.message : String(error)}`) : undefined,
+);
+const generated = "// Made by `npm run generate` from src/functions; not committed.\n";
+
+write("src/catalogue/generated/records.json", `${JSON.stringify(found.map(({ record }) => record), null, 1)}\n`);
+write(
+  "src/catalogue/generated/functions.ts",
+  [
+    generated,
+    ...found.map(({ record, exportName }) => `import { ${exportName} } from "../../functions/${record.file.replace(/\.ts$/, "")}";\n`),
+    "\n/** Every function by its id, without the namespace. */\n",
+    "export const functions: ReadonlyArray<readonly [id: string, call: (...cells: any[]) => any[][]]> = [\n",
+    ...found.map(({ record, exportName }) => `  ["${record.id}", ${exportName}],\n`),
+    "];\n",
+  ].join(""),
+);
+write("src/catalogue/generated/functions.json", `${JSON.stringify(functionsJson(found), null, 1)}\n`);
+write(sourcesFile, `${JSON.stringify(Object.fromEntries(found.map(({ record }) => [record.id, record.source])), null, 1)}\n`);
+
+const readme = path.join(root, "README.md");
+if (fs.existsSync(readme)) write("README.md", replaceReadmeTable(fs.readFileSync(readme, "utf8"), found.map(({ record }) => record)));
+
+console.log(`generate: ${found.length} functions`);

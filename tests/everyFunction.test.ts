@@ -1,0 +1,183 @@
+import { evaluateCall, argumentCells, firstExample, parseConstantFormula } from "../src/catalogue/constantFormula";
+import { readCatalogue, type ReadFunction } from "../src/catalogue/readCatalogue";
+import { defaultWords } from "../src/catalogue/readCatalogue";
+import { CellError, invalid } from "../src/excel/cellValues";
+import { constantRows } from "../src/models/constants";
+
+const found = readCatalogue();
+const byId = new Map(found.map((each) => [each.record.id, each]));
+const callById = (id: string) => byId.get(id)?.call;
+
+/** A result cell as an example writes it. */
+const plain = (cell: unknown): unknown => (typeof cell === "object" && cell !== null && "basicValue" in cell ? (cell as { basicValue: number }).basicValue : cell);
+
+const allowedCell = (cell: unknown): boolean => {
+  if (cell instanceof CellError) return (cell.code === "#VALUE!" || cell.code === "#N/A") && cell.message.length > 0;
+  const value = plain(cell);
+  return (typeof value === "number" && Number.isFinite(value)) || typeof value === "string" || typeof value === "boolean";
+};
+
+const firstCells = (read: ReadFunction) => argumentCells(firstExample(read.record), callById);
+
+/** Every cell of an argument replaced. */
+const replaced = (cells: (unknown[][] | undefined)[], index: number, cell: unknown): (unknown[][] | undefined)[] => {
+  const copy = Array.from({ length: Math.max(cells.length, index + 1) }, (_, at) => cells[at]);
+  copy[index] = [[cell]];
+  return copy;
+};
+
+const expectCell = (got: unknown, wanted: unknown, tolerance: number | undefined): void => {
+  if (typeof wanted === "number") {
+    expect(typeof plain(got)).toBe("number");
+    expect(Math.abs((plain(got) as number) - wanted)).toBeLessThanOrEqual(tolerance ?? Math.abs(wanted) * 1e-9 + 1e-12);
+  } else expect(plain(got)).toEqual(wanted);
+};
+
+it("finds functions", () => {
+  expect(found.length).toBeGreaterThan(0);
+});
+
+describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, read) => {
+  const { record, call, args } = read;
+
+  it.each(record.examples.map((example) => [example.formula, example] as const))("example %s", (_formula, example) => {
+    const result = evaluateCall(parseConstantFormula(example.formula), callById);
+    const wanted = example.result;
+    if (Array.isArray(wanted)) {
+      expect(result.map((line) => line.length)).toEqual(wanted.map((line) => line.length));
+      wanted.forEach((line, row) => line.forEach((cell, column) => expectCell(result[row]![column], cell, example.tolerance)));
+    } else if (typeof wanted === "object") {
+      const got = result[0]![0] as CellError;
+      expect(got).toBeInstanceOf(CellError);
+      expect(got.code).toBe(wanted.error);
+      expect(got.message).toContain(wanted.words);
+    } else {
+      expect([result.length, result[0]!.length]).toEqual([1, 1]);
+      expectCell(result[0]![0], wanted, example.tolerance);
+    }
+  });
+
+  it("calls itself in its first example, without an error", () => {
+    expect(firstExample(record).id).toBe(record.id);
+    expect(typeof record.examples[0]!.result === "object" && "error" in record.examples[0]!.result).toBe(false);
+  });
+
+  it("names related functions that exist", () => {
+    expect(record.seeAlso.filter((other) => !byId.has(other) || other === record.id)).toEqual([]);
+  });
+
+  it("lists its defaults in CONSTANTS", () => {
+    const missing = record.arguments
+      .filter((argument) => argument.default !== undefined)
+      .filter((argument) => {
+        const row = constantRows.find((each) => each.name === `${argument.name} (${record.id})`) ?? constantRows.find((each) => each.name === argument.name);
+        return row?.value !== argument.default;
+      });
+    expect(missing.map((argument) => `${argument.name}=${defaultWords(argument.default!)}`)).toEqual([]);
+  });
+
+  it("gives only results a cell can hold", () => {
+    expect(call(...firstCells(read)).flat().filter((cell) => !allowedCell(cell))).toEqual([]);
+  });
+
+  it("is pure: the input is left alone and the answer repeats", () => {
+    const cells = firstCells(read);
+    const before = JSON.stringify(cells);
+    const first = JSON.stringify(call(...cells));
+    expect(JSON.stringify(call(...cells))).toBe(first);
+    expect(JSON.stringify(cells)).toBe(before);
+  });
+
+  if (args.names.length === 0) return;
+
+  describe.each(args.names.map((name, index) => [name, index] as const))("argument %s", (name, index) => {
+    const reader = args.readers[index]!;
+    const bad = (cell: unknown): unknown => call(...replaced(firstCells(read), index, cell))[0]![0];
+    const namesArgument = (cell: unknown): void => {
+      expect(cell).toBeInstanceOf(CellError);
+      expect((cell as CellError).code).toBe("#VALUE!");
+      expect((cell as CellError).message).toContain(name);
+    };
+
+    it("answers every kind of cell with a value or words", () => {
+      for (const cell of [null, undefined, "", 0, -1, 1e300, -1e300, 1e-300, NaN, Infinity, true, false, "text", "5 parsecs", "7", {}, { type: "Double", basicValue: 2 }, { type: "Entity", basicValue: "#VALUE!" }, 43000.5]) {
+        const result = call(...replaced(firstCells(read), index, cell));
+        expect({ cell, wrong: result.flat().filter((each) => !allowedCell(each)) }).toEqual({ cell, wrong: [] });
+      }
+    });
+
+    it("lets an error cell out unchanged", () => {
+      for (const error of [invalid("from elsewhere"), { type: "Error", basicType: "Error", basicValue: "#DIV/0!", errorType: "Div0" }]) {
+        const result = call(...replaced(firstCells(read), index, error));
+        expect(result.flat().every((cell) => cell === error)).toBe(true);
+      }
+    });
+
+    if (reader.optional) {
+      it("takes blank, empty text and left-out alike", () => {
+        const cells = Array.from({ length: args.names.length }, (_, at) => firstCells(read)[at]);
+        cells[index] = undefined;
+        const left = JSON.stringify(call(...cells));
+        for (const blank of [null, ""]) expect(JSON.stringify(call(...replaced(firstCells(read), index, blank)))).toBe(left);
+        if (reader.defaultValue !== undefined) expect(JSON.stringify(call(...replaced(firstCells(read), index, reader.defaultValue)))).toBe(left);
+      });
+    } else {
+      it("refuses a blank and names the argument", () => {
+        for (const blank of [null, ""]) namesArgument(bad(blank));
+        expect((bad(null) as CellError).message).toMatch(/blank|column/);
+      });
+    }
+
+    if (reader.shape === "cell" && Number.isFinite(reader.min)) {
+      it("refuses text, TRUE and numbers out of range, and names the argument", () => {
+        for (const cell of ["fast", true, "5 parsecs", "35 widgets"]) namesArgument(bad(cell));
+        if (reader.min > -Number.MAX_VALUE) namesArgument(bad(reader.min <= Number.MIN_VALUE ? -1 : reader.min - 1 - Math.abs(reader.min)));
+        if (reader.max < Number.MAX_VALUE) namesArgument(bad(reader.max + 1 + Math.abs(reader.max)));
+        if (reader.wholeOnly && !reader.unit.startsWith("date")) namesArgument(bad(1.5));
+      });
+    }
+  });
+
+  const broadcasting = args.names.flatMap((name, index) => (args.readers[index]!.shape === "cell" ? [[name, index] as const] : []));
+  if (record.result.table) {
+    if (broadcasting.length > 0) {
+      it("refuses a range where one cell is wanted", () => {
+        for (const [name, index] of broadcasting) {
+          const cells = firstCells(read);
+          cells[index] = [[1], [1]];
+          const result = call(...Array.from({ length: Math.max(cells.length, index + 1) }, (_, at) => cells[at]))[0]![0] as CellError;
+          expect(result).toBeInstanceOf(CellError);
+          expect(result.message).toContain(name);
+        }
+      });
+    }
+    return;
+  }
+
+  it.each(broadcasting)("broadcasts over a column, a row and a block of %s", (_name, index) => {
+    const cells = Array.from({ length: Math.max(firstCells(read).length, index + 1) }, (_, at) => firstCells(read)[at]);
+    const cell = cells[index]?.[0]?.[0] ?? (args.readers[index]!.defaultValue as unknown) ?? null;
+    const single = JSON.stringify(call(...replaced(cells, index, cell))[0]![0]);
+    const error = invalid("from elsewhere");
+    cells[index] = [[cell, error], [cell, cell], [error, cell]];
+    const block = call(...cells);
+    expect(block.map((line) => line.length)).toEqual([2, 2, 2]);
+    expect(block[0]![1]).toBe(error);
+    expect(block[2]![0]).toBe(error);
+    expect([block[0]![0], block[1]![0], block[1]![1], block[2]![1]].map((each) => JSON.stringify(each))).toEqual([single, single, single, single]);
+  });
+
+  if (broadcasting.length > 1) {
+    it("answers #N/A with words where a cell has no partner", () => {
+      const [first, second] = broadcasting as [readonly [string, number], readonly [string, number]];
+      const cells = Array.from({ length: Math.max(firstCells(read).length, second[1] + 1) }, (_, at) => firstCells(read)[at]);
+      const repeat = (index: number, times: number) => Array.from({ length: times }, () => [cells[index]?.[0]?.[0] ?? null]);
+      cells[first[1]] = repeat(first[1], 2);
+      cells[second[1]] = repeat(second[1], 3);
+      const result = call(...cells);
+      expect(result).toHaveLength(3);
+      expect((result[2]![0] as CellError).code).toBe("#N/A");
+      expect((result[2]![0] as CellError).message).toContain("no partner");
+    });
+  }
+});
