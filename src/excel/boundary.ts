@@ -1,0 +1,82 @@
+import { isCellDate, isErrorCell, CellError } from "./cellValues";
+
+/** A pure function as the catalogue lists it: 2-D arrays in, a 2-D array out. */
+export type PureCall = (...cells: any[]) => any[][];
+
+/** The most characters one Excel cell can hold (Microsoft, "Excel specifications and limits"). */
+const mostCharacters = 32767;
+
+/** Codes `CustomFunctions.Error` can carry; Excel has more (#SPILL!, #CALC! …), which can only be passed on as they came. */
+const hostCodes = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!", "#NAME?", "#REF!"];
+
+const spoken = (code: string, words?: string): unknown =>
+  new CustomFunctions.Error(code as CustomFunctions.ErrorCode, words);
+
+const unexpected = (what: string): unknown =>
+  spoken("#VALUE!", `This is a fault in the add-in, not in your figures: ${what}. Please report it with the formula.`);
+
+/**
+ * A double with a number format is understood from CustomFunctionsRuntime 1.4
+ * (Microsoft, "Use data types with custom functions in Excel"); older hosts would show an object as an error.
+ */
+const understandsFormattedNumbers = (): boolean => {
+  const context = typeof Office === "undefined" ? undefined : Office.context;
+  return Boolean(context?.requirements?.isSetSupported("CustomFunctionsRuntime", "1.4"));
+};
+
+const passOn = (error: unknown): unknown => {
+  const { basicValue, code } = error as { basicValue?: unknown; code?: unknown };
+  const shown = typeof basicValue === "string" ? basicValue : code;
+  if (error instanceof CustomFunctions.Error || typeof shown !== "string" || !hostCodes.includes(shown)) return error;
+  return spoken(shown);
+};
+
+const toHost = (cell: unknown): unknown => {
+  if (typeof cell === "number") return Number.isFinite(cell) ? cell : unexpected(`the result came out as ${cell}`);
+  if (typeof cell === "boolean") return cell;
+  if (typeof cell === "string") {
+    return cell.length <= mostCharacters ? cell : unexpected("the text is longer than a cell can hold");
+  }
+  if (cell instanceof CellError) return spoken(cell.code, cell.message);
+  if (isErrorCell(cell)) return passOn(cell);
+  if (isCellDate(cell)) {
+    if (!Number.isFinite(cell.basicValue)) return unexpected(`the date came out as ${cell.basicValue}`);
+    return understandsFormattedNumbers() ? cell : cell.basicValue;
+  }
+  return unexpected("a result is missing");
+};
+
+const tableToHost = (table: unknown): unknown[][] => {
+  if (!Array.isArray(table) || table.length === 0) return [[unexpected("there is no result")]];
+  const rows = table.map((row: unknown) => (Array.isArray(row) ? row : [row]));
+  const width = rows.reduce((widest, row) => Math.max(widest, row.length), 1);
+  return rows.map((row) => Array.from({ length: width }, (_, column) => toHost(row[column])));
+};
+
+/** The runtime appends an object about the call, which must never land in an omitted argument's place. */
+const isInvocation = (given: unknown): boolean =>
+  typeof given === "object" && given !== null && !Array.isArray(given) && !("type" in given);
+
+/** Excel hands ranges over as 2-D arrays; a bare value and an omitted argument are brought to the functions' shapes. */
+const fromHost = (given: unknown): unknown =>
+  given === null || given === undefined || Array.isArray(given) ? given : [[given]];
+
+/**
+ * Makes a pure function fit for `CustomFunctions.associate`.
+ *
+ * The result is always a rectangle of numbers, texts, booleans, formatted doubles and `CustomFunctions.Error`s: NaN,
+ * infinities, undefined, null and BigInt lose their meaning or block a whole batch on the way to Excel, and a thrown
+ * error loses its words, so each becomes #VALUE! with words.
+ *
+ * `CustomFunctions.Error` exists only once the host runtime is up; it is named here inside calls alone.
+ */
+export const wrapForExcel =
+  (call: PureCall) =>
+  (...given: unknown[]): unknown[][] => {
+    try {
+      const cells = given.filter((cell) => !isInvocation(cell)).slice(0, call.length);
+      return tableToHost(call(...cells.map(fromHost)));
+    } catch (fault) {
+      return [[unexpected(fault instanceof Error ? fault.message : "the calculation stopped")]];
+    }
+  };

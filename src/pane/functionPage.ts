@@ -1,0 +1,133 @@
+import type { Example } from "../arguments/about";
+import type { ArgumentRecord, FunctionRecord } from "../catalogue/record";
+import { namespace } from "../catalogue/catalogue";
+import { element } from "./element";
+
+export interface PageActions {
+  back(): void;
+  open(id: string): void;
+  /** What the first button does with a formula, in one word: "Insert" or "Copy". */
+  verb: "Insert" | "Copy";
+  use(formula: string): void;
+}
+
+const shownArgument = (argument: ArgumentRecord): string => (argument.optional ? `[${argument.name}]` : argument.name);
+
+export const signature = (record: FunctionRecord): string =>
+  `${namespace}.${record.id}(${record.arguments.map(shownArgument).join(", ")})`;
+
+/** The call with the required arguments' names in their places, to be typed over. */
+export const placeholderFormula = (record: FunctionRecord): string => {
+  const names = record.arguments.filter((argument) => !argument.optional).map((argument) => argument.name);
+  return `=${namespace}.${record.id}(${names.join(",")})`;
+};
+
+/** Days from the 1900 system's day 0 to the Unix epoch. */
+const epochSerial = 25569;
+
+const asDate = (serial: number, withTime: boolean): string => {
+  const text = new Date(Math.round((serial - epochSerial) * 86_400) * 1000).toISOString();
+  return withTime ? `${text.slice(0, 10)} ${text.slice(11, 16)}` : text.slice(0, 10);
+};
+
+const shownCell = (value: number | string | boolean, unit: string): string => {
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  if (typeof value === "number" && /date/i.test(unit)) return asDate(value, /time/i.test(unit));
+  return String(value);
+};
+
+const shownResult = (result: Example["result"], unit: string): Node => {
+  if (Array.isArray(result)) {
+    const [head = [], ...rows] = result;
+    return element(
+      "div",
+      { class: "scroll", tabindex: "0", role: "group", "aria-label": "Result table" },
+      element(
+        "table",
+        {},
+        element("thead", {}, element("tr", {}, ...head.map((cell) => element("th", { scope: "col" }, String(cell))))),
+        element(
+          "tbody",
+          {},
+          ...rows.map((row) => element("tr", {}, ...row.map((cell) => element("td", {}, shownCell(cell, ""))))),
+        ),
+      ),
+    );
+  }
+  if (typeof result === "object") return element("span", {}, element("b", {}, result.error), ` ${result.words}`);
+  const measure = unit === "" || /date/i.test(unit) ? "" : ` ${unit}`;
+  return element("b", {}, `${shownCell(result, unit)}${measure}`);
+};
+
+const part = (heading: string, ...content: (Node | string)[]): HTMLElement =>
+  element("section", { class: "part" }, element("h3", {}, heading), ...content);
+
+const words = (text: string): HTMLElement => element("p", {}, text);
+
+const argumentEntry = (argument: ArgumentRecord): HTMLElement => {
+  const notes = [argument.unit === "" ? "" : argument.unit];
+  if (!argument.optional) notes.push("needed");
+  else notes.push(argument.default === undefined ? "optional" : `${String(argument.default)} if left out`);
+  if (argument.shape === "range") notes.push("a range");
+  return element(
+    "div",
+    { class: "argument" },
+    element("dt", {}, element("code", {}, argument.name), " ", element("span", { class: "note" }, notes.filter(Boolean).join(" · "))),
+    element("dd", {}, argument.description, argument.choices ? ` (${argument.choices.join(", ")})` : null),
+  );
+};
+
+const exampleEntry = (example: Example, record: FunctionRecord, actions: PageActions): HTMLElement =>
+  element(
+    "div",
+    { class: "example" },
+    element("code", { class: "formula" }, example.formula),
+    element("div", { class: "result" }, "gives ", shownResult(example.result, record.result.unit)),
+    example.note ? element("div", { class: "note" }, example.note) : null,
+    example.source ? element("div", { class: "note" }, `Value from: ${example.source}`) : null,
+    element(
+      "button",
+      { type: "button", onclick: () => actions.use(example.formula), "aria-label": `${actions.verb} ${example.formula}` },
+      actions.verb,
+    ),
+  );
+
+/** Everything the catalogue says about one function. */
+export const makeFunctionPage = (record: FunctionRecord, actions: PageActions): HTMLElement => {
+  const empty = placeholderFormula(record);
+  return element(
+    "article",
+    { "aria-labelledby": "function-name" },
+    element("button", { type: "button", class: "back", onclick: () => actions.back() }, "All functions"),
+    element("h2", { id: "function-name", tabindex: "-1" }, record.id),
+    element("p", { class: "lead" }, record.description),
+    element("p", {}, element("code", { class: "formula" }, `=${signature(record)}`)),
+    element(
+      "button",
+      { type: "button", class: "main", onclick: () => actions.use(empty) },
+      actions.verb === "Insert" ? "Insert into the active cell" : "Copy with argument names",
+    ),
+    record.caution
+      ? element("div", { class: "caution", role: "note" }, element("b", {}, "Caution "), record.caution)
+      : null,
+    part("Arguments", record.arguments.length > 0 ? element("dl", {}, ...record.arguments.map(argumentEntry)) : words("None.")),
+    part("Result", words([record.result.description, record.result.unit].filter(Boolean).join(" · "))),
+    part("Rule", words(record.rule)),
+    part("Range", words(record.range)),
+    part(
+      record.examples.length === 1 ? "Example" : "Examples",
+      ...record.examples.map((example) => exampleEntry(example, record, actions)),
+    ),
+    part("Source", words(record.source)),
+    record.seeAlso.length > 0
+      ? part(
+          "See also",
+          element(
+            "div",
+            { class: "links" },
+            ...record.seeAlso.map((id) => element("button", { type: "button", class: "link", onclick: () => actions.open(id) }, id)),
+          ),
+        )
+      : null,
+  );
+};

@@ -1,0 +1,89 @@
+const path = require("node:path");
+const CopyPlugin = require("copy-webpack-plugin");
+const HtmlPlugin = require("html-webpack-plugin");
+const CssPlugin = require("mini-css-extract-plugin");
+const policies = require("./src/server/contentSecurityPolicy.json");
+
+const dist = path.resolve(__dirname, "dist");
+const officeFiles = path.dirname(require.resolve("@microsoft/office-js/dist/office.js"));
+
+/** The host written in the committed manifests; OXYGEN_HOST puts another in its place. */
+const developmentHost = "https://localhost:3000";
+const host = (process.env.OXYGEN_HOST || developmentHost).replace(/\/+$/, "");
+const onHost = (content) => content.toString().split(developmentHost).join(host);
+
+const compiled = (target) => ({
+  loader: "swc-loader",
+  options: {
+    jsc: { parser: { syntax: "typescript", tsx: true }, target, transform: { react: { runtime: "automatic" } } },
+    isModule: "unknown",
+  },
+});
+
+const common = {
+  mode: "production",
+  devtool: false,
+  context: __dirname,
+  output: { path: dist, filename: "[name].js", chunkFilename: "[name].js" },
+  resolve: { extensions: [".ts", ".tsx", ".mjs", ".js", ".json"] },
+  performance: { hints: false },
+  stats: "errors-warnings",
+};
+
+/** One blocking script for Excel's runtime of its own: packages are compiled down too, since it knows ES2017 only. */
+const functionsScript = {
+  ...common,
+  name: "functions",
+  target: ["web", "es2017"],
+  entry: { functions: "./src/excel/associate.ts" },
+  module: { rules: [{ test: /\.m?[jt]s$/, use: compiled("es2017") }] },
+  optimization: { splitChunks: false, runtimeChunk: false },
+  plugins: [
+    plainPage("functions.html", "./src/excel/functions.html"),
+    new CopyPlugin({
+      patterns: [
+        { from: "src/catalogue/generated/functions.json", transform: onHost },
+        { from: "manifest/*.{xml,json}", to: "[name][ext]", transform: onHost },
+        { from: "manifest/icons", to: "icons" },
+        // What Excel loads of Microsoft's library, from this host instead of Microsoft's: nothing leaves the network.
+        ...["office.js", "custom-functions-runtime.js", "excel-*16.*.js", "o15apptofilemappingtable.js", "*/office_strings.js"].map(
+          (from) => ({ from, to: "office", context: officeFiles, info: { minimized: true } }),
+        ),
+      ].map((pattern) => ({ globOptions: { ignore: ["**/*.debug.js"] }, ...pattern })),
+    }),
+  ],
+};
+
+/** A page with nothing bundled for it. */
+function plainPage(filename, template) {
+  return new HtmlPlugin({ filename, template, inject: false, templateParameters: { policy: policies.default } });
+}
+
+/** A page: `src/<name>/<name>.ts(x)` and `.html` become `dist/<name>.html`, `.js` and `.css`. */
+const page = (name, { plugins = [], ...changes } = {}) => ({
+  ...common,
+  name,
+  target: ["web", "es2020"],
+  entry: { [name]: `./src/${name}/${name}` },
+  module: {
+    rules: [
+      { test: /\.m?[jt]sx?$/, exclude: /node_modules/, use: compiled("es2020") },
+      { test: /\.css$/, use: [CssPlugin.loader, "css-loader"], sideEffects: true },
+    ],
+  },
+  plugins: [
+    new CssPlugin({ filename: "[name].css" }),
+    new HtmlPlugin({
+      filename: `${name}.html`,
+      template: `./src/${name}/${name}.html`,
+      templateParameters: { policy: policies[name] || policies.default },
+    }),
+    ...plugins,
+  ],
+  ...changes,
+});
+
+module.exports = [
+  functionsScript,
+  page("pane", { plugins: [plainPage("about.html", "./src/pane/about.html")] }),
+];
