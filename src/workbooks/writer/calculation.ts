@@ -1,0 +1,39 @@
+import type { CellDate, CellError } from "../../excel/cellValues";
+import { addressOf, type Place } from "./addresses";
+import type { Scalar } from "./description";
+
+/** A cell of a calculated result. An error from a built-in may carry any code; words are not kept in a file. */
+export type CachedCell = Scalar | null | CellDate | CellError | { readonly error: string };
+
+export interface CellToCalculate extends Place {
+  value?: Scalar;
+  /** As typed, with the leading "=". */
+  formula?: string;
+}
+
+/** The workbook as an engine needs it. Rows and columns count from zero. */
+export interface WorkbookToCalculate {
+  sheets: readonly { name: string; cells: readonly CellToCalculate[] }[];
+  /** Defined names, absolute: { name: "Capacity", refersTo: "Start!$B$3" }. */
+  names: readonly { name: string; refersTo: string }[];
+}
+
+/** The value or the table of each formula cell, by `formulaKey`. */
+export type CalculatedValues = ReadonlyMap<string, readonly (readonly CachedCell[])[]>;
+
+/** Works out every formula of a workbook. */
+export type Calculate = (workbook: WorkbookToCalculate) => CalculatedValues | Promise<CalculatedValues>;
+
+/** "Start!B5", the sheet's name as it stands, without quotes. */
+export const formulaKey = (sheet: string, place: Place): string => `${sheet}!${addressOf(place)}`;
+
+/** Values written by hand, for a test or a fixed example: a bare value stands for one cell. */
+export const calculatedFrom =
+  (values: Readonly<Record<string, CachedCell | readonly (readonly CachedCell[])[]>>): Calculate =>
+  () =>
+    new Map(
+      Object.entries(values).map(([key, value]) => [
+        key,
+        Array.isArray(value) ? (value as readonly (readonly CachedCell[])[]) : [[value as CachedCell]],
+      ]),
+    );
