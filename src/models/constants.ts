@@ -35,7 +35,7 @@ export const constantRows: readonly ConstantRow[] = [
   { name: "cubic foot", value: 28.316846592, unit: "L", source: exact },
   { name: "pound", value: 0.45359237, unit: "kg", source: exact },
   { name: "foot", value: 0.3048, unit: "m", source: exact },
-  { name: "pound per square inch", value: 0.06894757293168361, unit: "bar", source: exact },
+  { name: "pound per square inch", value: 0.0689475729316836, unit: "bar", source: exact },
   { name: "water vapour pressure at 37 °C", value: 6.28, unit: "kPa", source: "47 mmHg, usual in respiratory physiology texts; from memory" },
   { name: "ideal liquefaction work", value: 0.2013592, unit: "kWh/L", source: "T₀Δs − Δh from gas at 300 K, 1 atm to saturated liquid, Schmidt & Wagner 1985" },
 

@@ -1,0 +1,61 @@
+import js from "@eslint/js";
+import tseslint from "typescript-eslint";
+
+/** What the functions' runtime on Windows does not have, or what would make a function impure. */
+const absentInFunctionsRuntime = [
+  "window", "document", "navigator", "localStorage", "sessionStorage", "indexedDB", "fetch", "XMLHttpRequest", "WebSocket",
+  "Intl", "WebAssembly", "setTimeout", "setInterval", "process", "require", "console",
+].map((name) => ({ name, message: "The functions are pure and run in a JavaScript-only engine." }));
+
+export default tseslint.config(
+  { ignores: ["**/node_modules/**", "**/dist/**", "**/build/**", "**/generated/**", "samples/**"] },
+  js.configs.recommended,
+  ...tseslint.configs.recommended,
+  {
+    files: ["**/*.ts", "**/*.tsx"],
+    rules: {
+      "@typescript-eslint/no-explicit-any": "off",
+      "@typescript-eslint/no-require-imports": "off",
+      "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_", varsIgnorePattern: "^_" }],
+      "no-restricted-globals": [
+        "error",
+        { name: "CustomFunctions", message: "Only src/excel names CustomFunctions." },
+        { name: "Office", message: "Only src/excel names Office." },
+        { name: "Excel", message: "Only src/excel names Excel." },
+      ],
+      eqeqeq: ["error", "always", { null: "ignore" }],
+      "no-eval": "error",
+      "no-new-func": "error",
+      "prefer-const": "error",
+    },
+  },
+  {
+    files: ["src/functions/**/*.ts", "src/arguments/**/*.ts", "src/models/**/*.ts"],
+    rules: {
+      "no-restricted-globals": [
+        "error",
+        ...absentInFunctionsRuntime,
+        { name: "CustomFunctions", message: "Only src/excel names CustomFunctions." },
+        { name: "Office", message: "Only src/excel names Office." },
+      ],
+      "no-restricted-properties": [
+        "error",
+        { object: "Math", property: "random", message: "The same input gives the same output." },
+        { object: "Date", property: "now", message: "Nothing reads the clock." },
+      ],
+      "no-restricted-syntax": [
+        "error",
+        { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: "Nothing reads the clock." },
+        { selector: "ThrowStatement", message: "A thrown error loses its words in Excel; return invalid(…) or noAnswer(…)." },
+      ],
+    },
+  },
+  { files: ["src/functions/**/*.ts"], rules: { "@typescript-eslint/no-explicit-any": "off" } },
+  { files: ["src/arguments/**/*.ts", "src/models/**/*.ts"], rules: { "@typescript-eslint/no-explicit-any": "error" } },
+  { files: ["src/excel/**/*.ts", "tests/**/*.ts", "src/pane/**/*.ts"], rules: { "no-restricted-globals": "off" } },
+  {
+    files: ["**/*.js", "**/*.cjs", "**/*.mjs"],
+    languageOptions: { globals: { module: "writable", require: "readonly", process: "readonly", __dirname: "readonly", console: "readonly", URL: "readonly" } },
+    rules: { "@typescript-eslint/no-require-imports": "off" },
+  },
+);

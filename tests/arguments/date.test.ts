@@ -1,0 +1,30 @@
+import { date, dateTime, isoDay, serialOfIso } from "../../src/arguments/date";
+import { CellError } from "../../src/excel/cellValues";
+
+/**
+ * ECMA-376 part 1, 18.17.4.1 (1900 date base): serial 1 is 1900-01-01, 59 is 28 February, 61 is 1 March;
+ * 1 January 2008 is 39448 (Excel's documentation of DATEVALUE and DATE).
+ */
+it.each([
+  ["1900-03-01", 61],
+  ["2008-01-01", 39448],
+  ["1970-01-01", 25569],
+  ["9999-12-31", 2958465],
+  ["2024-02-29", 45351],
+])("%s is serial %i", (iso, serial) => {
+  expect(serialOfIso(iso)).toBe(serial);
+  expect(isoDay(serial)).toBe(iso);
+});
+
+it("reads ISO text and serials, and cuts the time off a date", () => {
+  expect(date.read("2008-01-01", "x")).toBe(39448);
+  expect(date.read(39448.75, "x")).toBe(39448);
+  expect(dateTime.read(39448.75, "x")).toBe(39448.75);
+  expect(dateTime.read("2008-01-01 18:00", "x")).toBeCloseTo(39448.75, 9);
+});
+
+it.each([60, 0, -1, 3e6, "2023-02-29", "2023-13-01", "03/04/2026", "tomorrow", true, null])("refuses %p with words", (cell) => {
+  const result = date.read(cell, "due");
+  expect(result).toBeInstanceOf(CellError);
+  expect((result as unknown as CellError).message).toMatch(/^due .*date/);
+});

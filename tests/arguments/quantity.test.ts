@@ -1,0 +1,90 @@
+import fc from "fast-check";
+import { celsius, count, fraction, gaugeBar, litres, litresPerHour, litresPerMinute, metresHigh, days, kilograms, kilowatts, months } from "../../src/arguments/quantity";
+import type { Quantity } from "../../src/arguments/quantity";
+import { CellError } from "../../src/excel/cellValues";
+
+const read = (quantity: Quantity, cell: unknown): unknown => quantity.read(cell, "x");
+const words = (quantity: Quantity<any>, cell: unknown): string => {
+  const result = quantity.read(cell, "x");
+  expect(result).toBeInstanceOf(CellError);
+  expect((result as CellError).code).toBe("#VALUE!");
+  return (result as CellError).message;
+};
+
+describe("text with a unit", () => {
+  /** NIST SP 811 (2008), appendix B.8: exact factors, and B.6 for the temperature scales. */
+  it.each([
+    [litres, "10 gal", 37.85411784],
+    [metresHigh, "5000 ft", 1524],
+    [kilograms, "1 lb", 0.45359237],
+    [gaugeBar, "35 psi", 2.413165],
+    [celsius, "85 °F", 29.444444],
+    [celsius, "-40 °F", -40],
+    [celsius, "300 K", 26.85],
+    [kilowatts, "1 hp", 0.7456999],
+    [litresPerMinute, "1 ft3/min", 28.316846592],
+  ] as [Quantity, string, number][])("%# %s", (quantity, text, expected) => {
+    expect(read(quantity, text)).toBeCloseTo(expected, 5);
+  });
+
+  it.each([
+    [days, "36 h", 1.5],
+    [days, "2 d", 2],
+    [litresPerHour, "36 L/day", 1.5],
+    [litresPerMinute, "0.6 m³/h", 10],
+    [fraction, "93%", 0.93],
+    [months, "1 year", 12],
+    [litres, "1e2 l", 100],
+    [litres, " .5 m3 ", 500],
+    [celsius, "−5 °C", -5],
+  ] as [Quantity, string, number][])("%# %s", (quantity, text, expected) => {
+    expect(read(quantity, text)).toBeCloseTo(expected, 9);
+  });
+
+  it("reads its own base unit back exactly", () => {
+    fc.assert(fc.property(fc.double({ min: 0, max: 1e9, noNaN: true }), (value) => read(litres, `${value} L`) === value));
+  });
+});
+
+describe("the errors' words", () => {
+  it.each([
+    [litres, "35 psi", /x "35 psi" is a pressure; wanted is an amount of liquid in L/],
+    [litres, "fast", /x "fast" is not a number/],
+    [litres, "5", /looks like a number; enter it as a number/],
+    [litres, "1,500 L", /thousands separator/],
+    [litres, "1,5 L", /decimal comma/],
+    [litres, "5 parsecs", /unit "parsecs" is not known/],
+    [litres, true, /x is TRUE/],
+    [litres, null, /x is blank/],
+    [litres, "  ", /x is blank/],
+    [litres, -1, /x must be 0 L or more; this is -1/],
+    [litres, Infinity, /not a finite number/],
+    [fraction, 93, /between 0 and 1; 93 looks like a percent: enter 93% or 0.93/],
+    [fraction, 193, /between 0 and 1; this is 193/],
+    [count, 2.5, /whole number; this is 2.5/],
+    [celsius, "-300 °C", /-273.15 °C or more/],
+  ] as [Quantity, unknown, RegExp][])("%# %p", (quantity, cell, pattern) => {
+    expect(words(quantity, cell)).toMatch(pattern);
+  });
+});
+
+it("keeps limits that stand apart from the limit itself", () => {
+  const level = fraction.inside(0, 1);
+  expect(read(level, 0)).toBeInstanceOf(CellError);
+  expect(read(level, 1)).toBeInstanceOf(CellError);
+  expect(read(level, 1 - Number.EPSILON)).toBe(1 - Number.EPSILON);
+  expect(read(litres.positive(), 0)).toBeInstanceOf(CellError);
+  expect(read(litres.positive(), 1e-300)).toBe(1e-300);
+});
+
+it("takes the number out of Excel's data types and passes errors on", () => {
+  expect(read(litres, { type: "FormattedNumber", basicValue: 5, numberFormat: "0.0" })).toBe(5);
+  const error = { type: "Error", basicType: "Error", basicValue: "#DIV/0!" };
+  expect(read(litres, error)).toBe(error);
+});
+
+it("gives the default for a blank", () => {
+  expect(litres.default(7).read(null, "x")).toBe(7);
+  expect(litres.default(7).read("", "x")).toBe(7);
+  expect(litres.mayBeOmitted().read(undefined, "x")).toBeUndefined();
+});
