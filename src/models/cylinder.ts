@@ -95,7 +95,9 @@ export function cascadeFill(
     if (bankPressure <= cylinder) return { bank, bankAfter: bankPressure, cylinderAfter: cylinder };
     const bankVolume = bankVolumes[bank]!;
     const mass = waterVolume * densityAt(cylinder, temperatureC) + bankVolume * densityAt(bankPressure, temperatureC);
-    cylinder = pressureAt(mass / (waterVolume + bankVolume), temperatureC);
+    const common = pressureAt(mass / (waterVolume + bankVolume), temperatureC);
+    // Rounding must not take it past either side.
+    cylinder = Math.min(bankPressure, Math.max(cylinder, common));
     return { bank, bankAfter: cylinder, cylinderAfter: cylinder };
   });
 }

@@ -17,6 +17,7 @@ export {
   expansionRatio,
   gasDensity,
   gasReferenceCelsius,
+  idealLiquefactionWork,
   referenceGasDensity,
   type Vapour,
   vapourAtOneAtmosphere,

@@ -78,6 +78,7 @@ const shapes = [...new Set(residualTerms.map(([, d, , l]) => `${d}|${l}`))].map(
 });
 const shapeOfTerm = residualTerms.map(([, d, , l]) => shapes.findIndex((shape) => shape.d === d && shape.l === l));
 const largestPower = 10;
+const largestTauPower = 23;
 
 /** The residual terms summed at one temperature. */
 export interface Isotherm {
@@ -94,12 +95,17 @@ export function isotherm(temperatureK: number): Isotherm {
   const tau = criticalTemperature / temperatureK;
   const value = new Array<number>(shapes.length).fill(0);
   const tauDerivative = new Array<number>(shapes.length).fill(0);
-  residualTerms.forEach(([n, , t], i) => {
+  // Every t is a multiple of one half, from −½ to 23: τ^t stands at index 2t + 1.
+  const root = Math.sqrt(tau);
+  const tauPowers = [1 / root];
+  for (let k = 1; k <= 2 * largestTauPower + 1; k++) tauPowers.push(tauPowers[k - 1]! * root);
+  for (let i = 0; i < residualTerms.length; i++) {
+    const [n, , t] = residualTerms[i]!;
     const shape = shapeOfTerm[i]!;
-    const term = n * Math.pow(tau, t);
+    const term = n * tauPowers[2 * t + 1]!;
     value[shape]! += term;
     tauDerivative[shape]! += t * term;
-  });
+  }
   return { temperature: temperatureK, tau, value, tauDerivative };
 }
 

@@ -104,3 +104,17 @@ export function vapourAtOneAtmosphere(temperatureK: number): Vapour {
   const { enthalpy, entropy } = energies(isotherm(temperatureK), density);
   return { density, enthalpy, entropy };
 }
+
+/**
+ * Least work that could make a litre of liquid, saturated at 1 atm, from gas at 1 atm and ambient temperature:
+ * w = T₀·(s gas − s liquid) − (h gas − h liquid), the second law for steady flow. Real small plants need far more.
+ *
+ * @param ambientK K, above the boiling point, up to 340
+ * @returns kWh/L
+ */
+export function idealLiquefactionWork(ambientK: number): number {
+  const liquid = saturationAtPressure(standardAtmosphere);
+  const gas = vapourAtOneAtmosphere(ambientK);
+  const work = ambientK * (gas.entropy - liquid.liquidEntropy) - (gas.enthalpy - liquid.liquidEnthalpy);
+  return (work * liquid.liquidDensity) / 1000 / 3600;
+}

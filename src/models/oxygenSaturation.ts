@@ -4,6 +4,7 @@ import {
   criticalTemperature,
   energies,
   isotherm,
+  type Isotherm,
   pressureScale,
   residual,
 } from "./oxygenEquation";
@@ -96,21 +97,34 @@ function ancillaryLogPressure(temperatureK: number): { log: number; slope: numbe
 
 const newtonSteps = 40;
 
+/** A point on the saturation line as the solve for density leaves it: δ of both phases. */
+interface Coexistence {
+  readonly at: Isotherm;
+  readonly liquid: number;
+  readonly vapour: number;
+  /** bar absolute */
+  readonly pressure: number;
+}
+
 /**
  * Densities at which both phases have one pressure and one Gibbs energy at a temperature.
  * Newton's method in the form of R. Akasaka, J. Thermal Sci. Technol. 3 (2008) 442, with
  * J = δ(1 + δαʳδ), K = δαʳδ + αʳ + ln δ and K′ = J′/δ; a step is halved until both phases stay on their own side.
+ *
+ * @param near A solution close by to start from; without it the ancillaries
  */
-function solveSaturation(temperatureK: number): Saturation {
+function coexist(temperatureK: number, near?: Coexistence): Coexistence {
   const at = isotherm(temperatureK);
   const theta = 1 - temperatureK / criticalTemperature;
-  let liquid = 1 + ancillarySum(liquidAncillary, theta);
-  let vapour = Math.exp((criticalTemperature / temperatureK) * ancillarySum(vapourAncillary, theta));
+  let liquid = near ? near.liquid : 1 + ancillarySum(liquidAncillary, theta);
+  let vapour = near
+    ? near.vapour
+    : Math.exp((criticalTemperature / temperatureK) * ancillarySum(vapourAncillary, theta));
   for (let step = 0; step < newtonSteps; step++) {
     const l = residual(at, liquid);
     const v = residual(at, vapour);
     const pressureGap = liquid * (1 + l.first) - vapour * (1 + v.first);
-    const gibbsGap = l.first + l.alpha + Math.log(liquid) - v.first - v.alpha - Math.log(vapour);
+    const gibbsGap = l.first + l.alpha - v.first - v.alpha + Math.log(liquid / vapour);
     const vapourPart = (pressureGap / liquid - gibbsGap) / (1 / liquid - 1 / vapour);
     const liquidPart = vapourPart - pressureGap;
     let liquidStep = liquidPart / (1 + 2 * l.first + l.second);
@@ -122,15 +136,18 @@ function solveSaturation(temperatureK: number): Saturation {
     liquid += liquidStep;
     vapour += vapourStep;
     // Convergence is quadratic: after a step this small the error is below rounding.
-    if (Math.abs(liquidStep) < 1e-9 * liquid && Math.abs(vapourStep) < 1e-9 * vapour) break;
+    if (Math.abs(liquidStep) < 1e-8 * liquid && Math.abs(vapourStep) < 1e-8 * vapour) break;
   }
-  const pressure = pressureScale(temperatureK) * vapour * (1 + residual(at, vapour).first);
+  return { at, liquid, vapour, pressure: pressureScale(temperatureK) * vapour * (1 + residual(at, vapour).first) };
+}
+
+function saturationOf({ at, liquid, vapour, pressure }: Coexistence): Saturation {
   const liquidDensity = liquid * criticalDensity;
   const vapourDensity = vapour * criticalDensity;
   const ofLiquid = energies(at, liquidDensity);
   const ofVapour = energies(at, vapourDensity);
   return {
-    temperature: temperatureK,
+    temperature: at.temperature,
     pressure,
     liquidDensity,
     vapourDensity,
@@ -151,29 +168,31 @@ function solveAtPressure(pressureBar: number): Saturation {
   // ln p is nearly straight in 1/T, so Newton's steps in those variables do not overshoot.
   const wanted = Math.log(pressureBar / criticalPressure);
   let inverse = 1 / 100;
+  let logSlope = 0;
   for (let step = 0; step < newtonSteps; step++) {
     const guess = ancillaryLogPressure(1 / inverse);
-    const change = (wanted - guess.log) / guess.slope;
+    logSlope = guess.slope;
+    const change = (wanted - guess.log) / logSlope;
     inverse += change;
-    if (Math.abs(change) < 1e-9 * inverse) break;
+    if (Math.abs(change) < 1e-6 * inverse) break;
   }
-  let found = solveSaturation(1 / inverse);
+  let found = coexist(1 / inverse);
   for (let step = 0; step < newtonSteps; step++) {
-    // Clausius–Clapeyron, exact for the equation of state: dp/dT = Δh/(T·Δv); 100 kJ/m³ = 1 bar.
-    const volumeChange = 1 / found.vapourDensity - 1 / found.liquidDensity;
-    const logSlope = -(found.latentHeat * found.temperature) / (volumeChange * 100 * found.pressure);
+    // The ancillary is within 2e-5 and so is its slope, so each step gains some four digits.
     const gap = Math.log(pressureBar / found.pressure);
     if (Math.abs(gap) < 1e-12) break;
     inverse += gap / logSlope;
-    found = solveSaturation(1 / inverse);
+    found = coexist(1 / inverse, found);
     // Rounding in the liquid's pressure is the floor; one step from here lands on it.
-    if (Math.abs(gap) < 1e-9) break;
+    if (Math.abs(gap) < 1e-8) break;
   }
-  return { ...found, pressure: pressureBar };
+  return { ...saturationOf(found), pressure: pressureBar };
 }
 
+const solveAtTemperature = (temperatureK: number): Saturation => saturationOf(coexist(temperatureK));
+
 const recentAtPressure = recentAnswers(8, solveAtPressure);
-const recentAtTemperature = recentAnswers(8, solveSaturation);
+const recentAtTemperature = recentAnswers(8, solveAtTemperature);
 
 /**
  * Saturated oxygen at a pressure.
