@@ -1,0 +1,85 @@
+import type { Nullable } from "@univerjs/core";
+import type { ArrayValueObject, BaseValueObject } from "@univerjs/engine-formula";
+import type { CellDate } from "../excel/cellValues";
+import { spokenWords, wordsOfCell, wordsOfValue, type EngineCell } from "./cellError";
+
+/** An error as the engine hands it out; `message` is never empty. */
+export interface EngineError {
+  readonly error: string;
+  readonly message: string;
+}
+
+/** One computed cell. A number with a date format is a CellDate. */
+export type EngineValue = number | string | boolean | CellDate | EngineError;
+
+export const isEngineError = (value: unknown): value is EngineError =>
+  typeof value === "object" && value !== null && "error" in value;
+
+export const engineError = (code: string, words = ""): EngineError => ({
+  error: code,
+  message: spokenWords(code, words),
+});
+
+/**
+ * Does a number format show a date or a time of day? Quoted text, escaped characters and bracketed parts (colours,
+ * conditions, locale) don't count; `[h]` and `[mm]` are elapsed time, a number of hours rather than a date.
+ */
+export const isDateFormat = (format: string): boolean => {
+  if (/^general/i.test(format)) return false;
+  const bare = format.replace(/"[^"]*"|\\.|_.|\*./g, "");
+  if (/\[(?:h+|m+|s+)\]/i.test(bare)) return false;
+  return /[ydhs]|m(?!.*[0#?])/i.test(bare.replace(/\[[^\]]*\]/g, ""));
+};
+
+const numberOrDate = (value: number, format: string): number | CellDate =>
+  format !== "" && isDateFormat(format)
+    ? { type: "Double", basicType: "Double", basicValue: value, numberFormat: format }
+    : value;
+
+/** A value object of the engine as a plain value. A blank result shows as 0, as in a cell. */
+export const fromValueObject = (value: Nullable<BaseValueObject>): EngineValue => {
+  if (value == null || value.isNull()) return 0;
+  if (value.isError()) return engineError(String(value.getValue()), wordsOfValue(value));
+  const raw = value.getValue();
+  if (value.isBoolean()) return raw === true || raw === 1;
+  if (typeof raw === "number") return numberOrDate(raw, value.getPattern());
+  return raw;
+};
+
+export const isArrayValue = (value: BaseValueObject): value is ArrayValueObject => value.isArray();
+
+/** The engine's numbers for the kind of a cell's value (CellValueType of @univerjs/core). */
+const kind = { text: 1, number: 2, boolean: 3, forcedText: 4 };
+
+const formatOf = (cell: EngineCell): string => {
+  const style = cell.s as { n?: { pattern?: unknown } | null } | string | null | undefined;
+  const pattern = typeof style === "object" ? style?.n?.pattern : undefined;
+  return typeof pattern === "string" ? pattern : "";
+};
+
+/** A cell the engine wrote, as a plain value: its booleans come back as 1 and 0 and its errors as text. */
+export const fromEngineCell = (cell: Nullable<EngineCell>): EngineValue => {
+  const value = cell?.v;
+  if (cell == null || value == null) return 0;
+  if (cell.t === kind.boolean) return value === 1 || value === true || value === "TRUE";
+  if (typeof value === "number") return numberOrDate(value, formatOf(cell));
+  if (typeof value === "boolean") return value;
+  const words = wordsOfCell(cell);
+  const text = String(value);
+  return words !== "" || errorCodes.has(text) ? engineError(text, words) : text;
+};
+
+/** Codes a cell can show. */
+export const errorCodes: ReadonlySet<string> = new Set([
+  "#DIV/0!",
+  "#N/A",
+  "#NAME?",
+  "#NULL!",
+  "#NUM!",
+  "#REF!",
+  "#VALUE!",
+  "#SPILL!",
+  "#CALC!",
+  "#CYCLE!",
+  "#ERROR!",
+]);

@@ -1,0 +1,229 @@
+import { ICommandService, type Injector, type IRange, type IUnitRange } from "@univerjs/core";
+import {
+  ArrayValueObject,
+  BaseReferenceObject,
+  FormulaRuntimeService,
+  functionLookup,
+  ICalculateFormulaService,
+  IFunctionService,
+  Interpreter,
+  LexerTreeBuilder,
+  SetFormulaCalculationStartMutation,
+  type BaseFunction,
+  type BaseValueObject,
+} from "@univerjs/engine-formula";
+import { errorWithWords, wordsOfCell, type EngineCell } from "./cellError";
+import { AnchorArray, Single, spellOutOperators } from "./spillReference";
+
+/**
+ * Everything that Univer 0.25.1 gets wrong for this project, put right from outside. Each patch has a test under
+ * tests/engine/upstreamPatches.test.ts that shows the fault without it, so an upstream change is noticed.
+ */
+
+interface Patchable {
+  prototype: object;
+}
+
+const patched = new WeakMap<object, Set<string>>();
+
+/** Replaces a method once, however often the engine is set up in one process or page. */
+const replaceMethod = <Method extends (...args: never[]) => unknown>(
+  owner: Patchable,
+  name: string,
+  replacement: (original: Method) => Method,
+): void => {
+  const target = owner.prototype as Record<string, unknown>;
+  const done = patched.get(target) ?? new Set<string>();
+  if (done.has(name)) return;
+  patched.set(target, done.add(name));
+  const original = target[name];
+  if (typeof original !== "function") throw new Error(`the engine has no method ${name} any more`);
+  target[name] = replacement(original as Method);
+};
+
+/** SORT sorts the rows of the array it is given in place, and ranges are shared between formulas. */
+const copyBeforeSort = (): void => {
+  const sort = functionLookup.find(([, name]) => String(name) === "SORT")?.[0] as unknown as Patchable | undefined;
+  if (!sort) throw new Error("the engine has no SORT any more");
+  type Calculate = (this: BaseFunction, array: BaseValueObject, ...rest: BaseValueObject[]) => BaseValueObject;
+  replaceMethod<Calculate>(
+    sort,
+    "calculate",
+    (original) =>
+      function (array, ...rest) {
+        if (!array?.isArray()) return original.call(this, array, ...rest);
+        const shared = array as ArrayValueObject;
+        const copy = ArrayValueObject.create({
+          calculateValueList: shared.getArrayValue().map((row) => [...row]),
+          rowCount: shared.getRowCount(),
+          columnCount: shared.getColumnCount(),
+          unitId: shared.getUnitId(),
+          sheetId: shared.getSheetId(),
+          row: shared.getCurrentRow(),
+          column: shared.getCurrentColumn(),
+        });
+        return original.call(this, copy, ...rest);
+      },
+  );
+};
+
+/** The engine reads "#" as nothing or #VALUE! and refuses "@" before a single cell. */
+const readSpillAndSingle = (): void => {
+  type Build = (this: LexerTreeBuilder, formula: string, ...rest: unknown[]) => unknown;
+  replaceMethod<Build>(
+    LexerTreeBuilder,
+    "treeBuilder",
+    (original) =>
+      function (formula, ...rest) {
+        return original.call(this, spellOutOperators(formula), ...rest);
+      },
+  );
+};
+
+/** An error read from a cell comes without its words. */
+const keepWordsOfReferences = (): void => {
+  type Read = (this: BaseReferenceObject, cell: EngineCell) => BaseValueObject;
+  replaceMethod<Read>(
+    BaseReferenceObject as unknown as Patchable,
+    "getCellValueObject",
+    (original) =>
+      function (cell) {
+        const value = original.call(this, cell);
+        const words = value.isError() ? wordsOfCell(cell) : "";
+        return words ? errorWithWords(String(value.getValue()), words) : value;
+      },
+  );
+};
+
+/** A new result leaves the custom data of the old one in the cell, so old words would stay beside a new error. */
+const clearWordsWithResult = (): void => {
+  type Write = (this: FormulaRuntimeService, value: BaseValueObject) => EngineCell | undefined;
+  replaceMethod<Write>(
+    FormulaRuntimeService as unknown as Patchable,
+    "_getValueObjectOfRuntimeData",
+    (original) =>
+      function (value) {
+        const cell = original.call(this, value);
+        if (cell && cell.custom === undefined) cell.custom = null;
+        return cell;
+      },
+  );
+};
+
+/** A throw in any function ends the recalculation without a result and without a sign. */
+const surviveThrows = (): void => {
+  type Execute = (this: Interpreter, node: unknown) => unknown;
+  replaceMethod<Execute>(
+    Interpreter as unknown as Patchable,
+    "execute",
+    (original) =>
+      function (node) {
+        try {
+          return original.call(this, node);
+        } catch (thrown) {
+          const words = thrown instanceof Error ? thrown.message : String(thrown);
+          return errorWithWords("#VALUE!", `the calculation failed: ${words}`);
+        }
+      },
+  );
+};
+
+/** Puts all class-wide patches in place; safe to call again. */
+export const patchEngine = (): void => {
+  copyBeforeSort();
+  readSpillAndSingle();
+  keepWordsOfReferences();
+  clearWordsWithResult();
+  surviveThrows();
+};
+
+/** Gives one engine the functions that the patches write into formulas. */
+export const registerPatchFunctions = (injector: Injector): void => {
+  injector.get(IFunctionService).registerExecutors(new AnchorArray("ANCHORARRAY"), new Single("SINGLE"));
+};
+
+type Ranges = Map<string, IUnitRange>;
+
+const isWithin = (inner: IRange, outer: IRange): boolean =>
+  inner.startRow >= outer.startRow &&
+  inner.endRow <= outer.endRow &&
+  inner.startColumn >= outer.startColumn &&
+  inner.endColumn <= outer.endColumn;
+
+/**
+ * Formulas that read a cell which a shrinking spill has just left keep its old value. For a live sheet: after each
+ * calculation that shrank a spill, calculates what reads the cells it left. Returns a function that stops this.
+ */
+export const refreshAfterShrinkingSpills = (injector: Injector): (() => void) => {
+  const commands = injector.get(ICommandService);
+  const known: Ranges = new Map();
+  const subscription = injector.get(ICalculateFormulaService).executionCompleteListener$.subscribe((result) => {
+    const left: IUnitRange[] = [];
+    const spilled: Ranges = new Map();
+    for (const [unitId, sheets] of Object.entries(result.arrayFormulaRange)) {
+      for (const [sheetId, rows] of Object.entries(sheets ?? {})) {
+        for (const [row, columns] of Object.entries(rows as Record<string, Record<string, IRange>>)) {
+          for (const [column, range] of Object.entries(columns)) {
+            spilled.set([unitId, sheetId, row, column].join(), { unitId, sheetId, range });
+          }
+        }
+      }
+    }
+    for (const [key, before] of known) {
+      const now = spilled.get(key);
+      if (now) {
+        if (!isWithin(before.range, now.range)) left.push(before);
+        continue;
+      }
+      const { startRow, startColumn } = before.range;
+      const computed = result.unitData[before.unitId]?.[before.sheetId]?.getValue(startRow, startColumn);
+      if (computed === undefined) continue;
+      left.push(before);
+      known.delete(key);
+    }
+    for (const [key, now] of spilled) known.set(key, now);
+    if (left.length === 0) return;
+    // After the listeners of this result have stored it.
+    setTimeout(() => {
+      void commands.executeCommand(
+        SetFormulaCalculationStartMutation.id,
+        {
+          forceCalculation: false,
+          dirtyRanges: left,
+          dirtyNameMap: {},
+          dirtyDefinedNameMap: {},
+          dirtySuperTableMap: {},
+          dirtyUnitFeatureMap: {},
+          dirtyUnitOtherFormulaMap: {},
+          clearDependencyTreeCache: {},
+        },
+        { onlyLocal: true },
+      );
+    });
+  });
+  return () => subscription.unsubscribe();
+};
+
+interface Alert {
+  key?: string;
+  message?: unknown;
+  location: { unitId: string; subUnitId: string; row: number; col: number };
+}
+
+/** The part of CellAlertManagerService (@univerjs/sheets-ui) that shows a pop-up beside a cell. */
+export interface AlertService {
+  showAlert(alert: Alert): void;
+}
+
+/** The pop-up of an error cell explains the code only; this puts the cell's own words in. */
+export const speakErrorAlerts = (
+  alerts: AlertService,
+  wordsAt: (unitId: string, sheetId: string, row: number, column: number) => string,
+): void => {
+  const show = alerts.showAlert.bind(alerts);
+  alerts.showAlert = (alert) => {
+    const { unitId, subUnitId, row, col } = alert.location;
+    const words = wordsAt(unitId, subUnitId, row, col);
+    show(words ? { ...alert, message: words } : alert);
+  };
+};
