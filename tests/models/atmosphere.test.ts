@@ -212,6 +212,7 @@ describe("derating", () => {
     const cold = fitDerating([0, 1000], [10, 21.1], [2, 2 * (airPressure(1000) / 101.325)]);
     expect([cold.lossFitted, cold.lossPerDegree]).toEqual([false, 0.01]);
     expect(cold.ratedRate).toBeCloseTo(2, 9);
+    expect(fitDerating([-400, 1000], [5, 15], [2, 1.8]).lossFitted).toBe(false);
     const alike = fitDerating([0, 1000], [30, 30], [2, 1.9]);
     expect(alike.lossFitted).toBe(false);
     // Runs that got better with heat: no loss, rather than a gain.

@@ -32,6 +32,7 @@ import {
   correlatedPressure,
   correlatedVapourDensity,
 } from "../reference/oxygenCorrelations";
+import published from "../reference/oxygenEquation.json";
 import oxygenRows from "../reference/oxygenProperties.json";
 import { type Answers, checkRows } from "../reference/rows";
 import webbook from "../reference/webbookOxygen.json";
@@ -197,6 +198,50 @@ describe("oxygen against the correlations", () => {
 const pressures = fc.double({ min: 0.1, max: 30, noNaN: true });
 const gasPressures = fc.double({ min: 0.5, max: 301.4, noNaN: true });
 const gasTemperatures = fc.double({ min: 233.15, max: 333.15, noNaN: true });
+
+describe("the equation of state against its published coefficients, term by term", () => {
+  const states = fc.tuple(
+    fc.double({ min: 0.001, max: 2.7, noNaN: true }),
+    fc.double({ min: 72, max: 335, noNaN: true }),
+  );
+
+  test("residual part", () => {
+    fc.assert(
+      fc.property(states, ([delta, t]) => {
+        const tau = published.critical_temperature_K / t;
+        const terms = published.residual.map(
+          ({ n, d, t: power, l }) => n * delta ** d * tau ** power * (l > 0 ? Math.exp(-(delta ** l)) : 1),
+        );
+        const scale = terms.reduce((sum, term) => sum + Math.abs(term), 0);
+        const alpha = terms.reduce((sum, term) => sum + term, 0);
+        expect(Math.abs(residual(isotherm(t), delta).alpha - alpha)).toBeLessThan(1e-13 * scale);
+      }),
+    );
+  });
+
+  test("whole: entropy is −R·(α − τ·α_τ) with τ·α_τ from a finite difference", () => {
+    const { log, o1, o2, planck_n, planck_t } = published.ideal;
+    const alpha = (delta: number, tau: number): number =>
+      published.residual.reduce(
+        (sum, { n, d, t, l }) => sum + n * delta ** d * tau ** t * (l > 0 ? Math.exp(-(delta ** l)) : 1),
+        Math.log(delta) + log * Math.log(tau) + o1 + o2 * tau,
+      ) + planck_n.reduce((sum, n, k) => sum + n * Math.log(1 - Math.exp(-planck_t[k]! * tau)), 0);
+    const gasConstant = published.gas_constant_J_per_mol_K / published.molar_mass_kg_per_mol / 1000;
+    fc.assert(
+      fc.property(states, ([delta, t]) => {
+        const tau = published.critical_temperature_K / t;
+        const step = 1e-5;
+        const slope = (alpha(delta, tau * (1 + step)) - alpha(delta, tau * (1 - step))) / (2 * step);
+        const density = delta * published.critical_density_mol_per_m3 * published.molar_mass_kg_per_mol;
+        const got = energies(isotherm(t), density);
+        expect(Math.abs(got.entropy - gasConstant * (slope - alpha(delta, tau)))).toBeLessThan(1e-7);
+        expect(Math.abs(got.internalEnergy - gasConstant * t * slope)).toBeLessThan(1e-5);
+        const pressure = pressureFromDensity(density, t);
+        expect(got.enthalpy - got.internalEnergy).toBeCloseTo((pressure * 100) / density, 6);
+      }),
+    );
+  });
+});
 
 describe("oxygen: properties that hold everywhere", () => {
   test("pressure and temperature are each other's inverse", () => {
