@@ -1,7 +1,7 @@
 import { fontSize } from "./theme";
 
-/** Width of an average letter over that of a digit in the default font, taken wide so that no line is cut off. */
-const letterOverDigit = 0.95;
+/** Width of an average letter over that of a digit in the default font, taken a little wide so that no line is cut off. */
+const letterOverDigit = 0.9;
 const boldIsWider = 1.07;
 const lineOverSize = 1.36;
 const padding = 3;

@@ -103,7 +103,7 @@ export const roles: Record<Role, CellStyle> = {
     border: { bottom: side("medium", colours.navy) },
     alignment: { vertical: "center" },
   },
-  text: { font: font(), alignment: { vertical: "top", wrapText: true } },
+  text: { font: font(), alignment: { vertical: "center", wrapText: true } },
   label: { font: font(), alignment: { vertical: "center", wrapText: true } },
   input: inputLook,
   output: {
