@@ -1,0 +1,9 @@
+import { type CellDate, type CellError, dateTimeCell, invalid } from "../excel/cellValues";
+import { firstSerial, lastSerial } from "./date";
+
+/** A computed date-time for a cell, or words when no date of Excel stands for it; `what` begins the sentence. */
+export function dateTimeResult(serial: number, what: string): CellDate | CellError {
+  if (!(serial < lastSerial + 1)) return invalid(`${what} would be after the year 9999; check the amount, the rate and the hours`);
+  if (serial < firstSerial) return invalid(`${what} would be before 1900-03-01; check the date, the amount and the rate`);
+  return dateTimeCell(serial);
+}

@@ -1,0 +1,43 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { hours as time, litres, litresPerHour } from "../../arguments/quantity";
+import { invalid } from "../../excel/cellValues";
+import { levelAfter as levelOf } from "../../models/making";
+
+export const args = cellArguments({
+  hours: time,
+  capacity: litres.positive(),
+  rate: litresPerHour.positive(),
+  level: litres.default(0),
+  start_delay: time.default(3),
+});
+
+/**
+ * Level in a plant's vessel some hours after switching on; the plant stops when the vessel is full.
+ *
+ * @customfunction LEVEL_AFTER
+ * @param hours Hours since switching on [h]
+ * @param capacity Liquid the vessel holds when full [L]
+ * @param rate Liquid the plant makes, net of standing loss [L/h]
+ * @param [level] Liquid in the vessel when switched on [L], 0 if omitted
+ * @param [start_delay] Hours from switching on until liquid accumulates [h], 3 if omitted
+ * @returns Liquid in the vessel then [L]
+ */
+export function levelAfter(hours: any[][], capacity: any[][], rate: any[][], level?: any[][], start_delay?: any[][]): any[][] {
+  return eachCell(args, [hours, capacity, rate, level, start_delay], (given) =>
+    given.level > given.capacity
+      ? invalid(`level ${given.level} L is above the capacity of ${given.capacity} L; check which is which`)
+      : levelOf(given.hours, given.capacity, given.rate, given.level, given.start_delay),
+  );
+}
+
+export const about: About = {
+  rule: "min(capacity, level + max(0, hours − start delay) × rate)",
+  range: "Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn; losses during the start delay are left out.",
+  source: "Plain arithmetic; the 3 h start delay is common practice, no source",
+  examples: [
+    { formula: "=OXYGEN.LEVEL_AFTER(13,60,1.5,20)", result: 35, note: "Ten hours of making on top of 20 L" },
+    { formula: "=OXYGEN.LEVEL_AFTER({3,43,100},60,1.5)", result: [[0, 60, 60]], note: "Stops at the capacity" },
+  ],
+  seeAlso: ["HOURS_TO_FILL", "LIQUID_MADE", "LEVEL_LEFT"],
+};

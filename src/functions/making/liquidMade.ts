@@ -1,0 +1,36 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { count, hours as time, litresPerHour } from "../../arguments/quantity";
+import { liquidMade as liquidOf } from "../../models/making";
+
+export const args = cellArguments({
+  hours: time,
+  rate: litresPerHour.positive(),
+  start_delay: time.default(3),
+  plants: count.default(1),
+});
+
+/**
+ * Liquid that plants make in some hours, counted from switching them on together.
+ *
+ * @customfunction LIQUID_MADE
+ * @param hours Hours since switching on [h]
+ * @param rate Liquid one plant makes, net of standing loss [L/h]
+ * @param [start_delay] Hours from switching on until liquid accumulates [h], 3 if omitted
+ * @param [plants] Plants of that rate, 1 if omitted
+ * @returns Liquid made [L]
+ */
+export function liquidMade(hours: any[][], rate: any[][], start_delay?: any[][], plants?: any[][]): any[][] {
+  return eachCell(args, [hours, rate, start_delay, plants], (given) => liquidOf(given.hours, given.rate, given.start_delay, given.plants));
+}
+
+export const about: About = {
+  rule: "max(0, hours − start delay) × rate × plants",
+  range: "Rate above 0; nothing is made during the start delay. No vessel limits it: LEVEL_AFTER stops at the capacity.",
+  source: "Plain arithmetic; the 3 h start delay is common practice, no source",
+  examples: [
+    { formula: "=OXYGEN.LIQUID_MADE(24,1.5)", result: 31.5, note: "First day of one plant" },
+    { formula: "=OXYGEN.LIQUID_MADE({2;3;10},2,3,2)", result: [[0], [0], [28]], note: "Nothing until the delay has passed, then 4 L/h" },
+  ],
+  seeAlso: ["LEVEL_AFTER", "DELIVERED_FLOW", "START_DELAY"],
+};

@@ -1,0 +1,42 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { count, gasPerDay, litresPerHour, number } from "../../arguments/quantity";
+import { plantLoading as loadingOf } from "../../models/making";
+
+export const args = cellArguments({
+  daily_gas: gasPerDay,
+  rate: litresPerHour.positive(),
+  plants: count.atLeast(1),
+  draw_ratio: number.atLeast(1).default(1.25),
+});
+
+/**
+ * Share of what plants can make around the clock that a daily use of gas takes; above 1 they fall short.
+ *
+ * @customfunction PLANT_LOADING
+ * @param daily_gas Gas used at the patients each day [L/day]
+ * @param rate Liquid one plant makes on site, net of standing loss [L/h]
+ * @param plants Plants of that rate
+ * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @returns Share of capacity used; may pass 1
+ */
+export function plantLoading(daily_gas: any[][], rate: any[][], plants: any[][], draw_ratio?: any[][]): any[][] {
+  return eachCell(args, [daily_gas, rate, plants, draw_ratio], (given) =>
+    loadingOf(given.daily_gas, given.rate, given.plants, given.draw_ratio),
+  );
+}
+
+export const about: About = {
+  rule: "daily gas × draw ratio / (24 × rate × plants × gas from a litre of liquid)",
+  range: "Rate above 0, at least one plant, draw ratio 1 or more. May pass 1; over the availability of the plants the stock shrinks.",
+  source: "Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; draw ratio: common practice, no source",
+  examples: [
+    {
+      formula: "=OXYGEN.PLANT_LOADING(100000,1.5,5)",
+      result: 0.807,
+      tolerance: 0.001,
+      source: "860.6 L/L (International Fire Code 2018, table G101.2): 100 000 × 1.25/(24 × 1.5 × 5 × 860.6) = 0.8069",
+    },
+  ],
+  seeAlso: ["PLANTS_NEEDED", "DAILY_DEMAND", "ONE_UNIT_DOWN"],
+};
