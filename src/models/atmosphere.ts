@@ -19,6 +19,8 @@ const pressureExponent = -gravity / (lapseRate * airGasConstant);
 
 /** m, geopotential */
 export const altitudeRange = { least: -500, most: 11000 } as const;
+/** °C of air near the ground; the extremes on record are −89 and 57 °C, so that °F entered as °C is mostly caught. */
+export const airTemperatureRange = { least: -90, most: 60 } as const;
 
 /** Standard temperature [°C] at a geopotential altitude [m]. */
 export const standardTemperature = (altitude: number): number => seaLevelTemperature + lapseRate * altitude - 273.15;

@@ -1,0 +1,53 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { celsius, litresPerHour, metresHigh, perDegree } from "../../arguments/quantity";
+import { airTemperatureRange, altitudeRange } from "../../models/atmosphere";
+import { deratedRate as rateAt } from "../../models/derating";
+
+const airTemperature = celsius.between(airTemperatureRange.least, airTemperatureRange.most);
+
+export const args = cellArguments({
+  rated_rate: litresPerHour.positive(),
+  temperature: airTemperature,
+  altitude: metresHigh.between(altitudeRange.least, altitudeRange.most),
+  loss_per_degree: perDegree.between(0, 1).default(0.01),
+  rated_temperature: airTemperature.default(21.1),
+});
+
+/**
+ * Estimate of what a plant makes in a site's heat and thin air, from its rated figure. The maker's own table
+ * (RATE_FROM_TABLE) or the site's own runs (FIT_DERATING) are better.
+ *
+ * @customfunction DERATED_RATE
+ * @param rated_rate Liquid the plant makes as rated, at sea level [L/h]
+ * @param temperature Air temperature at the plant, at its warmest [°C]
+ * @param altitude Altitude above sea level, geopotential [m]
+ * @param [loss_per_degree] Share lost for each degree above the rated temperature [1/°C], 0.01 if omitted
+ * @param [rated_temperature] Temperature of the rated figure [°C], 21.1 if omitted
+ * @returns Estimated make rate [L/h]
+ */
+export function deratedRate(
+  rated_rate: any[][],
+  temperature: any[][],
+  altitude: any[][],
+  loss_per_degree?: any[][],
+  rated_temperature?: any[][],
+): any[][] {
+  return eachCell(args, [rated_rate, temperature, altitude, loss_per_degree, rated_temperature], (given) =>
+    rateAt(given.rated_rate, given.temperature, given.altitude, given.loss_per_degree, given.rated_temperature),
+  );
+}
+
+export const about: About = {
+  rule: "rated rate × (air pressure / 101.325) × (1 − loss per degree × max(0, temperature − rated temperature)), at least 0 and at most the rated rate",
+  range:
+    "An estimate, not a maker's curve: real plants may fall off faster, or stop, in heat. −500 to 11 000 m and −90 to 60 °C; outside is #VALUE!. Never above the rated rate, so cold or low ground earns nothing.",
+  source: "Own planning default: air pressure of ISO 2533:1975 and a straight loss with heat; no published curve",
+  examples: [
+    { formula: "=OXYGEN.DERATED_RATE(2,35,0)", result: 1.722, note: "13.9 degrees too warm at 1 % each", source: "2 × (1 − 0.139)" },
+    { formula: "=OXYGEN.DERATED_RATE(1,-17.5,5000)", result: 0.533135, tolerance: 0.00001, note: "Thin air alone", source: "ISO 2533:1975, table 5: 540.199/1013.25" },
+    { formula: "=OXYGEN.DERATED_RATE(2,10,-400)", result: 2, note: "Never above the rated rate" },
+  ],
+  seeAlso: ["RATE_FROM_TABLE", "FIT_DERATING", "AIR_PRESSURE", "HOURS_TO_FILL"],
+  caution: "An estimate for planning. Ask the maker for the table of the machine and measure on site before patients depend on it.",
+};

@@ -1,0 +1,41 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { celsius, hours } from "../../arguments/quantity";
+import { airTemperatureRange } from "../../models/atmosphere";
+import { startDelay as delayAt } from "../../models/derating";
+
+const airTemperature = celsius.between(airTemperatureRange.least, airTemperatureRange.most);
+
+export const args = cellArguments({
+  temperature: airTemperature,
+  warm_start_hours: hours.default(3),
+  cold_extra_hours: hours.default(1),
+  cold_below: airTemperature.default(10),
+});
+
+/**
+ * Hours from switching a plant on until liquid accumulates; longer when the machine starts in the cold.
+ *
+ * @customfunction START_DELAY
+ * @param temperature Air temperature at the plant [°C]
+ * @param [warm_start_hours] Hours when it is not cold [h], 3 if omitted
+ * @param [cold_extra_hours] Hours more when it is cold [h], 1 if omitted
+ * @param [cold_below] Temperature under which it counts as cold [°C], 10 if omitted
+ * @returns Hours before liquid accumulates [h]
+ */
+export function startDelay(temperature: any[][], warm_start_hours?: any[][], cold_extra_hours?: any[][], cold_below?: any[][]): any[][] {
+  return eachCell(args, [temperature, warm_start_hours, cold_extra_hours, cold_below], (given) =>
+    delayAt(given.temperature, given.warm_start_hours, given.cold_extra_hours, given.cold_below),
+  );
+}
+
+export const about: About = {
+  rule: "warm start hours, and cold extra hours when the temperature is under cold below",
+  range: "−90 to 60 °C; outside is #VALUE!. A rule of thumb: the machine's manual and the site's own log are better.",
+  source: "Common practice, no source: liquid appears 2 to 3 h after a warm start; the cold limit is an own planning default",
+  examples: [
+    { formula: "=OXYGEN.START_DELAY({25;10;9.9})", result: [[3], [3], [4]], note: "10 °C itself is not cold" },
+    { formula: '=OXYGEN.START_DELAY("40 °F",2,1.5)', result: 3.5, note: "4.4 °C" },
+  ],
+  seeAlso: ["HOURS_TO_FILL", "LIQUID_MADE", "SWITCH_ON_BY"],
+};
