@@ -1,4 +1,5 @@
 import type { FunctionRecord } from "../catalogue/record";
+import { groups as headings } from "../catalogue/groups";
 import { element } from "./element";
 
 export interface FunctionList {
@@ -8,6 +9,8 @@ export interface FunctionList {
   /** Focuses the option last used, or the first. False when the list is empty. */
   focus(): boolean;
 }
+
+const titleOf = (group: string): string => headings.find(({ name }) => name === group)?.title ?? group;
 
 const firstSentence = (text: string): string => text.match(/^.*?[.;](?=\s|$)/)?.[0].replace(/[.;]$/, "") ?? text;
 
@@ -66,7 +69,7 @@ export const makeFunctionList = (open: (id: string) => void, leave: () => void):
     options = [];
     const groups = new Map<string, FunctionRecord[]>();
     for (const record of records) {
-      const heading = ranked ? "" : record.group;
+      const heading = ranked ? "" : titleOf(record.group);
       groups.set(heading, [...(groups.get(heading) ?? []), record]);
     }
     root.replaceChildren(

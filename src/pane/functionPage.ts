@@ -1,6 +1,7 @@
 import type { Example } from "../arguments/about";
 import type { ArgumentRecord, FunctionRecord } from "../catalogue/record";
 import { namespace } from "../catalogue/catalogue";
+import { signature } from "../catalogue/readmeTable";
 import { element } from "./element";
 
 export interface PageActions {
@@ -10,11 +11,6 @@ export interface PageActions {
   verb: "Insert" | "Copy";
   use(formula: string): void;
 }
-
-const shownArgument = (argument: ArgumentRecord): string => (argument.optional ? `[${argument.name}]` : argument.name);
-
-export const signature = (record: FunctionRecord): string =>
-  `${namespace}.${record.id}(${record.arguments.map(shownArgument).join(", ")})`;
 
 /** The call with the required arguments' names in their places, to be typed over. */
 export const placeholderFormula = (record: FunctionRecord): string => {
@@ -65,10 +61,7 @@ const part = (heading: string, ...content: (Node | string)[]): HTMLElement =>
 const words = (text: string): HTMLElement => element("p", {}, text);
 
 const argumentEntry = (argument: ArgumentRecord): HTMLElement => {
-  const notes = [argument.unit === "" ? "" : argument.unit];
-  if (!argument.optional) notes.push("needed");
-  else notes.push(argument.default === undefined ? "optional" : `${String(argument.default)} if left out`);
-  if (argument.shape === "range") notes.push("a range");
+  const notes = [argument.unit, argument.optional ? "optional" : "needed", argument.shape === "range" ? "a range" : ""];
   return element(
     "div",
     { class: "argument" },
@@ -101,7 +94,7 @@ export const makeFunctionPage = (record: FunctionRecord, actions: PageActions): 
     element("button", { type: "button", class: "back", onclick: () => actions.back() }, "All functions"),
     element("h2", { id: "function-name", tabindex: "-1" }, record.id),
     element("p", { class: "lead" }, record.description),
-    element("p", {}, element("code", { class: "formula" }, `=${signature(record)}`)),
+    element("p", {}, element("code", { class: "formula" }, `=${namespace}.${signature(record)}`)),
     element(
       "button",
       { type: "button", class: "main", onclick: () => actions.use(empty) },

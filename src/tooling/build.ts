@@ -1,9 +1,9 @@
 /**
- * `npm run build`: reads the functions, then makes everything under dist/.
+ * `npm run build`: reads the functions, then makes everything under dist/. `--if-needed` builds only what is out of date.
  * OXYGEN_HOST names the https address the add-in will be served from, https://localhost:3000 if unset.
  */
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import webpack, { type Configuration } from "webpack";
 
@@ -40,9 +40,50 @@ export const build = async (): Promise<void> => {
   writeFileSync(buildStamp, `${new Date().toISOString()}\n`);
 };
 
+const newest = (file: string): number => {
+  const entry = statSync(file);
+  if (!entry.isDirectory()) return entry.mtimeMs;
+  if (path.basename(file) === "generated") return 0;
+  return readdirSync(file).reduce((latest, name) => Math.max(latest, newest(path.join(file, name))), entry.mtimeMs);
+};
+
+/** Is everything under dist/ made from the files as they are now? */
+export const isBuilt = (): boolean => {
+  if (!existsSync(buildStamp) || !existsSync(distFolder)) return false;
+  const sources = ["src", "manifest", "samples", "webpack.config.js", "package-lock.json"].map((name) => path.join(projectFolder, name));
+  return sources.filter((file) => existsSync(file)).every((file) => newest(file) <= statSync(buildStamp).mtimeMs);
+};
+
+const lock = path.join(projectFolder, "build", "building");
+const longestBuild = 5 * 60_000;
+
+/** True when the lock is ours. One left behind by a build that was killed is taken over. */
+const takeLock = (): boolean => {
+  mkdirSync(path.dirname(lock), { recursive: true });
+  try {
+    mkdirSync(lock);
+    return true;
+  } catch {
+    if (existsSync(lock) && Date.now() - statSync(lock).mtimeMs > longestBuild) rmSync(lock, { recursive: true, force: true });
+    return false;
+  }
+};
+
+/** Builds when something changed; of several processes that ask at once, one builds and the others wait. */
+export const buildIfNeeded = async (beforeBuild: () => void = () => undefined): Promise<void> => {
+  while (!takeLock()) await new Promise((resolve) => setTimeout(resolve, 200));
+  try {
+    if (isBuilt()) return;
+    beforeBuild();
+    await build();
+  } finally {
+    rmSync(lock, { recursive: true, force: true });
+  }
+};
+
 if (require.main === module) {
-  build().then(
-    () => console.log(`Built into ${path.relative(process.cwd(), distFolder) || "."}.`),
+  (process.argv.includes("--if-needed") ? buildIfNeeded() : build()).then(
+    () => console.log(`${path.relative(process.cwd(), distFolder) || "dist"} is built.`),
     (fault: Error) => {
       console.error(fault.message);
       process.exitCode = 1;

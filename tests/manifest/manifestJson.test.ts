@@ -1,0 +1,52 @@
+import { existsSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { AppManifestUtils, type TeamsManifest } from "@microsoft/app-manifest";
+import { builtFiles, buildTimeout } from "../builtFiles";
+import { allElements, childAt, readXml } from "./readXml";
+
+// A package of Microsoft's validator is of a kind Jest can't load; our file has no byte-order mark to strip.
+jest.mock("strip-bom", () => ({ __esModule: true, default: (content: string) => content }));
+
+const folder = path.resolve(__dirname, "..", "..", "manifest");
+const text = readFileSync(path.join(folder, "manifest.json"), "utf8");
+const manifest = JSON.parse(text);
+const xml = readXml(readFileSync(path.join(folder, "manifest.xml"), "utf8"));
+const host = "https://localhost:3000/";
+
+const validate = (changed: unknown): Promise<string[]> => AppManifestUtils.validateAgainstSchema(changed as TeamsManifest);
+
+describe("against Microsoft's schema (@microsoft/app-manifest)", () => {
+  const network = jest.spyOn(globalThis, "fetch").mockRejectedValue(new Error("no network in this test"));
+  afterAll(() => network.mockRestore());
+
+  it("is valid, without asking the network", async () => {
+    expect(await validate(manifest)).toEqual([]);
+    expect(network).not.toHaveBeenCalled();
+  });
+
+  it("would not be with a namespace that begins with a digit, or functions in the wrong place", async () => {
+    const wrong = structuredClone(manifest);
+    wrong.extensions[0].runtimes[0].customFunctions.namespace.id = "2OXYGEN";
+    expect(await validate(wrong)).not.toEqual([]);
+    const misplaced = structuredClone(manifest);
+    misplaced.extensions[0].customFunctions = misplaced.extensions[0].runtimes[0].customFunctions;
+    expect(await validate(misplaced)).not.toEqual([]);
+  });
+});
+
+it("says the same as the XML manifest", () => {
+  expect(manifest.id).toBe(childAt(xml, "Id").text);
+  expect(`${manifest.version}.0`).toBe(childAt(xml, "Version").text);
+  const ofXml = allElements(childAt(xml, "VersionOverrides", "Resources")).map((element) => element.attributes.DefaultValue);
+  const [functions, pane] = manifest.extensions[0].runtimes;
+  for (const value of [functions.code.script, functions.code.page, functions.customFunctions.metadataUrl, functions.customFunctions.namespace.id, pane.code.page]) {
+    expect(ofXml).toContain(value);
+  }
+});
+
+it("names only files and addresses that exist", () => {
+  const dist = builtFiles();
+  const addresses = [...text.matchAll(/"(https:\/\/localhost[^"]*)"/g)].map(([, address]) => address as string);
+  const files = [manifest.icons.color, manifest.icons.outline, ...addresses.map((address) => address.slice(host.length))];
+  expect(files.filter((file) => !existsSync(path.join(dist, file)))).toEqual([]);
+}, buildTimeout);

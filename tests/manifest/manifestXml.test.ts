@@ -1,0 +1,113 @@
+import { existsSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { builtFiles, buildTimeout } from "../builtFiles";
+import { allElements, childAt, readXml, type XmlElement } from "./readXml";
+
+const file = path.resolve(__dirname, "..", "..", "manifest", "manifest.xml");
+const manifest = readXml(readFileSync(file, "utf8"));
+const everything = allElements(manifest);
+const named = (name: string): XmlElement[] => everything.filter((element) => element.name === name);
+
+const host = "https://localhost:3000/";
+
+/**
+ * The order of children that Microsoft's schemas ask for, of the elements used here: "Office Add-in manifest XML schema"
+ * (TaskPaneAppVersionOverridesV1_0.xsd, OfficeAppManifestV1.1.xsd) and the pages "How to find the proper order of
+ * manifest elements" and "Icon", "Control (Button)", "ExtensionPoint" of the Office Add-ins reference.
+ */
+const order: Record<string, string[]> = {
+  OfficeApp: ["Id", "AlternateId", "Version", "ProviderName", "DefaultLocale", "DisplayName", "Description", "IconUrl", "HighResolutionIconUrl", "SupportUrl", "AppDomains", "Hosts", "Requirements", "DefaultSettings", "Permissions", "VersionOverrides"],
+  VersionOverrides: ["Description", "Requirements", "Hosts", "Resources", "WebApplicationInfo"],
+  AllFormFactors: ["ExtensionPoint"],
+  DesktopFormFactor: ["GetStarted", "FunctionFile", "ExtensionPoint"],
+  GetStarted: ["Title", "Description", "LearnMoreUrl"],
+  Group: ["Label", "Icon", "Control"],
+  Control: ["Label", "Supertip", "Icon", "Action"],
+  Supertip: ["Title", "Description"],
+  Action: ["TaskpaneId", "SourceLocation"],
+  Resources: ["bt:Images", "bt:Urls", "bt:ShortStrings", "bt:LongStrings"],
+};
+
+it.each(Object.entries(order))("%s has its children in the schema's order", (name, wanted) => {
+  const found = named(name);
+  expect(found.length).toBeGreaterThan(0);
+  for (const element of found) {
+    const places = element.children.map((child) => wanted.indexOf(child.name));
+    expect(places).not.toContain(-1);
+    expect(places).toEqual([...places].sort((one, other) => one - other));
+  }
+});
+
+it("has the parts every add-in needs", () => {
+  for (const name of ["Id", "Version", "ProviderName", "DefaultLocale", "DisplayName", "Description", "IconUrl", "HighResolutionIconUrl", "SupportUrl", "Hosts", "DefaultSettings", "Permissions"]) {
+    expect(manifest.children.filter((child) => child.name === name)).toHaveLength(1);
+  }
+  expect(manifest.attributes["xsi:type"]).toBe("TaskPaneApp");
+  expect(childAt(manifest, "Hosts", "Host").attributes.Name).toBe("Workbook");
+});
+
+it("has a GUID and a version of four numbers", () => {
+  expect(childAt(manifest, "Id").text).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
+  expect(childAt(manifest, "Version").text).toMatch(/^\d+(\.\d+){3}$/);
+});
+
+it("gives the functions a runtime of their own, with script, page, metadata and namespace in that order", () => {
+  const point = childAt(manifest, "VersionOverrides", "Hosts", "Host", "AllFormFactors", "ExtensionPoint");
+  expect(point.attributes["xsi:type"]).toBe("CustomFunctions");
+  expect(point.children.map((child) => child.name)).toEqual(["Script", "Page", "Metadata", "Namespace"]);
+  expect(named("Runtimes")).toEqual([]);
+});
+
+describe("resources", () => {
+  const resources = allElements(childAt(manifest, "VersionOverrides", "Resources")).filter((element) => element.attributes.id);
+  const used = everything.flatMap((element) => element.attributes.resid ?? []);
+
+  it("are each named once, with at most 32 characters", () => {
+    const ids = resources.map((element) => element.attributes.id as string);
+    expect(new Set(ids).size).toBe(ids.length);
+    expect(ids.filter((id) => id.length > 32)).toEqual([]);
+  });
+
+  it("exist for every resid, and are all used", () => {
+    expect([...new Set(used)].sort()).toEqual(resources.map((element) => element.attributes.id).sort());
+  });
+
+  it("are of the kind their user wants", () => {
+    const kindOf = (resid: string | undefined) => resources.find((element) => element.attributes.id === resid)?.name;
+    const wanted = (element: XmlElement): string => {
+      if (element.name === "bt:Image") return "bt:Image";
+      return ["SourceLocation", "FunctionFile", "LearnMoreUrl"].includes(element.name) ? "bt:Url" : "bt:String";
+    };
+    const users = everything.filter((element) => element.attributes.resid);
+    expect(users.filter((element) => kindOf(element.attributes.resid) !== wanted(element)).map((element) => element.name)).toEqual([]);
+  });
+
+  it("keep the lengths of short (125) and long (250) strings", () => {
+    const tooLong = (list: string, most: number) =>
+      childAt(manifest, "VersionOverrides", "Resources", list).children.filter((one) => (one.attributes.DefaultValue ?? "").length > most);
+    expect([...tooLong("bt:ShortStrings", 125), ...tooLong("bt:LongStrings", 250)]).toEqual([]);
+  });
+
+  it("name the namespace OXYGEN, within its 32 characters", () => {
+    const resid = childAt(manifest, "VersionOverrides", "Hosts", "Host", "AllFormFactors", "ExtensionPoint", "Namespace").attributes.resid;
+    expect(resources.find((element) => element.attributes.id === resid)?.attributes.DefaultValue).toBe("OXYGEN");
+  });
+});
+
+it("gives each icon its 16, 32 and 80 pixel pictures", () => {
+  for (const icon of named("Icon")) {
+    const sizes = icon.children.map((image) => image.attributes.size);
+    expect(sizes).toEqual(expect.arrayContaining(["16", "32", "80"]));
+  }
+  expect(named("Icon")).toHaveLength(2);
+});
+
+it("names only addresses that exist on its own host", () => {
+  const dist = builtFiles();
+  const addresses = everything.flatMap((element) => element.attributes.DefaultValue ?? []).filter((value) => /^[a-z]+:\/\//.test(value));
+  expect(addresses.length).toBeGreaterThan(8);
+  for (const address of addresses) {
+    expect(address.startsWith(host)).toBe(true);
+    expect([address, existsSync(path.join(dist, address.slice(host.length)))]).toEqual([address, true]);
+  }
+}, buildTimeout);
