@@ -230,8 +230,9 @@ describe("the equation of state against its published coefficients, term by term
     fc.assert(
       fc.property(states, ([delta, t]) => {
         const tau = published.critical_temperature_K / t;
-        const step = 1e-5;
-        const slope = (alpha(delta, tau * (1 + step)) - alpha(delta, tau * (1 - step))) / (2 * step);
+        // Five points: the high powers of τ leave too large an error with three.
+        const at = (steps: number): number => alpha(delta, tau * (1 + steps * 1e-4));
+        const slope = (8 * (at(1) - at(-1)) - (at(2) - at(-2))) / 12e-4;
         const density = delta * published.critical_density_mol_per_m3 * published.molar_mass_kg_per_mol;
         const got = energies(isotherm(t), density);
         expect(Math.abs(got.entropy - gasConstant * (slope - alpha(delta, tau)))).toBeLessThan(1e-7);
