@@ -22,6 +22,8 @@ export const atmosphereBar = 1.01325;
 export const oxygenInAir = 0.21;
 /** Temperature of the reference gas volume [°C]. */
 export const referenceTemperature = 21.1;
+/** Least work that liquefies oxygen from gas at 300 K and 1 atm [kWh/L liquid]. */
+export const idealLiquefactionWork = 0.2013592;
 
 export const constantRows: readonly ConstantRow[] = [
   { name: "standard atmosphere", value: atmosphereBar, unit: "bar", source: "ISO 2533:1975: 101.325 kPa; gauge = absolute − this, at every altitude" },
@@ -37,7 +39,7 @@ export const constantRows: readonly ConstantRow[] = [
   { name: "foot", value: 0.3048, unit: "m", source: exact },
   { name: "pound per square inch", value: 0.0689475729316836, unit: "bar", source: exact },
   { name: "water vapour pressure at 37 °C", value: 6.28, unit: "kPa", source: "47 mmHg, usual in respiratory physiology texts; from memory" },
-  { name: "ideal liquefaction work", value: 0.2013592, unit: "kWh/L", source: "T₀Δs − Δh from gas at 300 K, 1 atm to saturated liquid, Schmidt & Wagner 1985" },
+  { name: "ideal liquefaction work", value: idealLiquefactionWork, unit: "kWh/L", source: "T₀Δs − Δh from gas at 300 K, 1 atm to saturated liquid, Schmidt & Wagner 1985" },
 
   { name: "draw_ratio", value: 1.25, unit: "L drawn per L filled", source: `${practice}: about 25 L drawn for a 20 L fill` },
   { name: "empty_days", value: 8, unit: "days", source: `${practice}: an unpowered full plant vessel is empty in 8 to 10 days; the cautious end` },
