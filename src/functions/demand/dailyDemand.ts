@@ -1,0 +1,50 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
+import { fraction, hours as hourCount, litresPerMinute, sameUnit } from "../../arguments/quantity";
+import { list } from "../../arguments/range";
+import { dailyGas, demandFlow } from "../../models/demand";
+
+export const args = cellArguments({
+  counts: list(sameUnit),
+  flows: list(litresPerMinute),
+  hours: hourCount.between(0, 24).default(24),
+  use_share: fraction.default(1),
+});
+
+/**
+ * Oxygen gas that patients or beds of several kinds use in a day.
+ *
+ * @customfunction DAILY_DEMAND
+ * @param counts How many there are of each kind; an average may have decimals
+ * @param flows Flow of one of each kind, in the same order [L/min]
+ * @param [hours] Hours of the day that the flow runs [h], 24 if omitted
+ * @param [use_share] Share of them in use at once, 1 if omitted
+ * @returns Oxygen gas a day [L/day]
+ */
+export function dailyDemand(counts: any[][], flows: any[][], hours?: any[][], use_share?: any[][]): any[][] {
+  return eachCell(
+    args,
+    [counts, flows, hours, use_share],
+    (given) =>
+      sameLength({ counts: given.counts, flows: given.flows }) ??
+      dailyGas(demandFlow(given.counts, given.flows, given.use_share), given.hours),
+  );
+}
+
+export const about: About = {
+  rule: "Σ (count × flow) × 60 × hours × use share",
+  range:
+    "Counts and flows 0 or more, one flow for each count; hours 0 to 24. Gas litres at 21.1 °C and 101.325 kPa. Leaks, purging and what a vessel boils off are not in it.",
+  source: "Plain arithmetic",
+  examples: [
+    {
+      formula: "=OXYGEN.DAILY_DEMAND({75;25},{10;30})",
+      result: 2160000,
+      note: "A hundred beds, 75 severe and 25 critical, day and night: 2160 m³",
+    },
+    { formula: "=OXYGEN.DAILY_DEMAND(1,10)", result: 14400, note: "One severe patient" },
+    { formula: "=OXYGEN.DAILY_DEMAND({6;2},{5;15},12,50%)", result: 21600, note: "Half of them at a time, 12 h a day" },
+  ],
+  seeAlso: ["DEMAND_FLOW", "DEMAND_TABLE", "LIQUID_FROM_GAS", "PLANNED_FLOW"],
+  caution: "A planning figure; the clinician decides what each patient gets. Keep a reserve for leaks and surges.",
+};

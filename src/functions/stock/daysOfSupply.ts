@@ -1,0 +1,49 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { sameUnit } from "../../arguments/quantity";
+import { invalid } from "../../excel/cellValues";
+import { daysOfSupply as daysLeft } from "../../models/stock";
+
+export const args = cellArguments({
+  stock: sameUnit,
+  daily_use: sameUnit,
+  daily_loss: sameUnit.default(0),
+  keep: sameUnit.default(0),
+});
+
+/**
+ * Days until a stock is down to what must be kept, at an even use. Any one unit will do: litres, cylinders, kilograms.
+ *
+ * @customfunction DAYS_OF_SUPPLY
+ * @param stock What is there now, in any one unit
+ * @param daily_use What is used a day, in the same unit
+ * @param [daily_loss] What is lost a day, in the same unit, 0 if omitted
+ * @param [keep] What must not be used, in the same unit, 0 if omitted
+ * @returns Days until only the kept amount is left [days]
+ */
+export function daysOfSupply(stock: any[][], daily_use: any[][], daily_loss?: any[][], keep?: any[][]): any[][] {
+  return eachCell(args, [stock, daily_use, daily_loss, keep], (given) =>
+    given.daily_use + given.daily_loss === 0
+      ? invalid("daily_use and daily_loss are both 0, so the stock never runs down; enter what is used or lost a day")
+      : daysLeft(given.stock, given.daily_use, given.daily_loss, given.keep),
+  );
+}
+
+export const about: About = {
+  rule: "(stock − keep) / (daily use + daily loss), 0 when the stock is not above what is kept",
+  range:
+    "All amounts 0 or more and in one unit; without use and loss it is #VALUE!. Use and loss are the same every day; for needs that change use DAYS_COVERED.",
+  source: "Plain arithmetic",
+  examples: [
+    { formula: "=OXYGEN.DAYS_OF_SUPPLY(600,50)", result: 12 },
+    { formula: "=OXYGEN.DAYS_OF_SUPPLY(600,45,5,100)", result: 10, note: "5 a day boil off and 100 stay as reserve" },
+    { formula: "=OXYGEN.DAYS_OF_SUPPLY(80,45,5,100)", result: 0, note: "Already below the reserve" },
+    {
+      formula: "=OXYGEN.DAYS_OF_SUPPLY(600,0)",
+      result: { error: "#VALUE!", words: "never runs down" },
+      note: "No use and no loss",
+    },
+  ],
+  seeAlso: ["STOCK_OUT_ON", "DAYS_COVERED", "REORDER_POINT", "STOCK_OUT_CHANCE"],
+  caution: "An average day says nothing about the worst one: keep a reserve and count the stock, don't infer it.",
+};
