@@ -23,7 +23,8 @@ export const about: About = {
   range: "−500 to 11 000 m; outside is #VALUE!. The day's weather moves the true pressure by a few percent.",
   source: "ISO 2533:1975, Standard Atmosphere",
   examples: [
-    { formula: "=OXYGEN.AIR_PRESSURE({0;5000;11000})", result: [[101.325], [54.0199], [22.632]], tolerance: 0.0005, source: "ISO 2533:1975, table 5" },
+    { formula: "=OXYGEN.AIR_PRESSURE(5000)", result: 54.0199, tolerance: 0.0001, source: "ISO 2533:1975, table 5" },
+    { formula: "=OXYGEN.AIR_PRESSURE({0,11000})", result: [[101.325, 22.632]], tolerance: 0.0001, source: "ISO 2533:1975, table 5" },
     { formula: '=OXYGEN.AIR_PRESSURE("5000 ft")', result: 84.307, tolerance: 0.001, source: "24.896 inHg at 5000 ft in printed standard-atmosphere tables, from memory" },
   ],
   seeAlso: ["ALTITUDE_FROM_PRESSURE", "AIR_DENSITY_RATIO", "DERATED_RATE"],

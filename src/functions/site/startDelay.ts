@@ -34,6 +34,7 @@ export const about: About = {
   range: "−90 to 60 °C; outside is #VALUE!. A rule of thumb: the machine's manual and the site's own log are better.",
   source: "Common practice, no source: liquid appears 2 to 3 h after a warm start; the cold limit is an own planning default",
   examples: [
+    { formula: "=OXYGEN.START_DELAY(25)", result: 3 },
     { formula: "=OXYGEN.START_DELAY({25;10;9.9})", result: [[3], [3], [4]], note: "10 °C itself is not cold" },
     { formula: '=OXYGEN.START_DELAY("40 °F",2,1.5)', result: 3.5, note: "4.4 °C" },
   ],
