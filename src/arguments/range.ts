@@ -96,6 +96,8 @@ export class TableArgument<C extends Columns, T extends readonly Row<C>[] | unde
     if (isMissing(cells)) return this.optional ? (undefined as T) : refuse(label, `is blank; ${wanted}`);
     const width = cells[0]!.length;
     if (width !== names.length && !this.shorterWidths.includes(width)) {
+      const error = firstErrorIn(cells);
+      if (error) return error;
       return refuse(label, `has ${width} column${width === 1 ? "" : "s"}; ${wanted}`);
     }
     const readers = names.map((name) => this.columns[name]!);
