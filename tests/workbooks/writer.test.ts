@@ -269,7 +269,7 @@ describe("the check of soundness speaks up when", () => {
     ["a formula is volatile", sheet(1), "<f>B12/24</f>", "<f>NOW()</f>", /volatile/],
     ["a spill starts elsewhere", sheet(2), 'ref="A4:C19"', 'ref="A5:C19"', /starts elsewhere/],
     ["a spill covers formulas", sheet(2), 'ref="A4:C19"', 'ref="A4:H19"', /has its own formula/],
-    ["two spills overlap", sheet(2), 'ref="G6"', 'ref="G6:A6"', /runs backwards/],
+    ["two spills overlap", sheet(2), 'ref="A4:C19"', 'ref="A4:G19"', /fill the same cells/],
     ["a list is too long", sheet(1), '"TRUE,FALSE"', `"${"x".repeat(256)}"`, /256 characters/],
     ["a list's sheet is missing", sheet(1), "Lists!$A$2", "Lost!$A$2", /"Lost"/],
     ["a conditional format has no look", sheet(2), 'dxfId="1"', 'dxfId="9"', /look 9, of 2/],
@@ -308,9 +308,7 @@ describe("the check of soundness speaks up when", () => {
     ["a chart's sheet is missing", "xl/charts/chart1.xml", "Plan!$H$5", "Plam!$H$5", /"Plam"/],
   ];
   test.each(cases)("%s", (_, path, from, to, fault) => {
-    const found = (): string[] => workbookFaults(altered(bytes, path, from, to));
-    if (fault.source.includes("backwards")) expect(found).toThrow(fault);
-    else expect(found().join("\n")).toMatch(fault);
+    expect(workbookFaults(altered(bytes, path, from, to)).join("\n")).toMatch(fault);
   });
 
   test("a table's header is no text of its own", () => {
