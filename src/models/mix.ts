@@ -20,6 +20,8 @@ export type MixAnswer =
   /** The numbers lie too far apart in size for a reliable answer. */
   | { readonly kind: "uneven" };
 
+type Unanswered = "none" | "endless" | "slow" | "uneven";
+
 /** Σ coefficients × counts, at least `atLeast` and at most `atMost`. */
 interface Row {
   readonly coefficients: readonly number[];
@@ -49,7 +51,7 @@ const holds = (row: Row, counts: readonly number[]): boolean => {
   );
 };
 
-type Outcome = { kind: "found"; counts: number[]; total: number } | { kind: "none" | "endless" | "slow" | "uneven" };
+type Outcome = { kind: "found"; counts: number[]; total: number } | { [K in Unanswered]: { kind: K } }[Unanswered];
 
 /** Largest Σ aim × counts in whole counts, each between its `low` and `high`, that keeps every row. */
 function largestTotal(
@@ -121,7 +123,7 @@ function findShortNeed(items: readonly MixItem[], needs: readonly number[], stop
     const most = largestTotal(given(need), before, low, high, stopAt);
     if (most.kind === "endless") continue;
     if (most.kind === "none") return { kind: "uneven" };
-    if (most.kind !== "found") return { kind: most.kind };
+    if (most.kind !== "found") return most;
     if (most.total < needs[need]! - slackOf(given(need), most.counts, needs[need]!)) {
       return { kind: "short", need, reach: most.total, together: true };
     }
@@ -145,7 +147,7 @@ export function bestMix(items: readonly MixItem[], needs: readonly number[], mil
 
   const first = largestTotal(goals.map((goal) => -goal), rows, low, high, stopAt);
   if (first.kind === "none") return findShortNeed(items, needs, stopAt);
-  if (first.kind !== "found") return { kind: first.kind };
+  if (first.kind !== "found") return first;
   let { counts } = first;
   rows.push({ coefficients: goals, atMost: weigh(goals, counts) });
 

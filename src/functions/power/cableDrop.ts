@@ -1,0 +1,67 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { amperes, celsius, metres, number, squareMillimetres, volts } from "../../arguments/quantity";
+import { formatNumber } from "../../arguments/argument";
+import { invalid } from "../../excel/cellValues";
+import { cableDrop as dropOf } from "../../models/electricity";
+
+export const args = cellArguments({
+  current: amperes,
+  length: metres,
+  area_mm2: squareMillimetres,
+  voltage: volts,
+  temperature: celsius.between(-40, 150).default(75),
+  phases: number.between(1, 3).whole().default(1),
+});
+
+/**
+ * Share of the supply voltage that is lost along a copper cable.
+ *
+ * @customfunction CABLE_DROP
+ * @param current Current in the cable [A]
+ * @param length Length of the cable, one way [m]
+ * @param area_mm2 Copper area of one conductor [mm²]
+ * @param voltage Supply voltage, from line to line with three phases [V]
+ * @param [temperature] Conductor temperature [°C], 75 if omitted
+ * @param [phases] Phases of the supply, 1 or 3, 1 if omitted
+ * @returns Voltage lost over supply voltage
+ */
+export function cableDrop(
+  current: any[][],
+  length: any[][],
+  area_mm2: any[][],
+  voltage: any[][],
+  temperature?: any[][],
+  phases?: any[][],
+): any[][] {
+  return eachCell(args, [current, length, area_mm2, voltage, temperature, phases], (given) => {
+    if (given.phases === 2) {
+      return invalid("phases must be 1 or 3; this is 2. A load between two lines of a split supply is 1 phase at the line-to-line voltage");
+    }
+    const lost = dropOf(given.current, given.length, given.area_mm2, given.temperature, given.phases);
+    return lost < given.voltage
+      ? lost / given.voltage
+      : invalid(
+          `current of ${formatNumber(given.current)} A can't flow: it would lose ${formatNumber(lost)} V of the ${formatNumber(given.voltage)} V supply in the cable; check the length, the area_mm2 and the current`,
+        );
+  });
+}
+
+export const about: About = {
+  rule: "2 × I × length × R / V (√3 in place of 2 with three phases), R = 0.017241 / area × (234.5 + T) / 254.5 Ω/m",
+  range: "Plain copper from −40 to 150 °C. Resistance alone, at power factor 1: reactance adds in thick cables. Printed tables of stranded cable run up to 6 % higher. A drop of the whole voltage is #VALUE!.",
+  source: "IEC 60028 (0.017241 Ω·mm²/m at 20 °C, −234.5 °C); 75 °C is the conductor temperature of NEC (NFPA 70) chapter 9, table 8",
+  examples: [
+    {
+      formula: "=OXYGEN.CABLE_DROP(24,50,6,240,70)",
+      result: 0.0343804,
+      tolerance: 1e-7,
+      note: "Over the 3 % that NEC 210.19(A) advises for a branch",
+      source: "by hand: 2 × 24 × 50 × 0.017241/6 × 304.5/254.5 = 8.25129 V, over 240 V",
+    },
+    { formula: "=OXYGEN.CABLE_DROP(10,29,2.5,200,20)", result: 0.0199996, tolerance: 1e-6, note: "At 20 °C: 2 × 10 × 29 × 0.017241 / 2.5 = 4.0 V" },
+  ],
+  seeAlso: ["LINE_CURRENT", "CIRCUIT_NEEDED"],
+  caution:
+    "Voltage drop is one test of a cable; heating, fault protection and the way it is laid are others and often decide. A licensed electrician chooses and lays the cable, and the local electrical code decides.",
+};
