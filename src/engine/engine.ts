@@ -89,8 +89,14 @@ export interface Engine {
 
 const most = { rows: 1_048_576, columns: 16_384 };
 
-/** Rows and columns beyond what a workbook uses, so that a spill that grows still fits without a second try. */
-const margin = { rows: 2_000, columns: 200 };
+/** Room beyond what a workbook uses for spills that grow: little at first, since whole columns are read to the end. */
+const margins = [
+  { rows: 2_000, columns: 200 },
+  { rows: 100_000, columns: 2_000 },
+];
+
+/** What a result becomes when it leaves the sheet; SEQUENCE says #REF!. */
+const mayLackRoom = new Set(["#SPILL!", "#REF!"]);
 
 /** A chain of spills that feed on each other's inner cells settles one link a pass. */
 const mostPasses = 50;
@@ -353,7 +359,8 @@ export const createEngine = (functions: readonly EngineFunction[]): Engine => {
         const sheetId = `sheet${sheet}`;
         const explained = (value: EngineValue): EngineValue => nameExplained(value, { formula, ...known });
         const shown = pass.values[sheetId]?.[row]?.[column];
-        const value = shown === undefined ? unreadable(formula) : explained(fromEngineCell(shown));
+        const isReadable = shown !== undefined && syntaxWords(formula) === "";
+        const value = isReadable ? explained(fromEngineCell(shown)) : unreadable(formula);
         const range = rangeAt(pass, unitId, sheetId, row, column);
         const address = cellName(row, column);
         const isBlocked = isEngineError(value) && value.error === "#SPILL!";
@@ -380,15 +387,18 @@ export const createEngine = (functions: readonly EngineFunction[]): Engine => {
 
   const calculateWorkbook: Engine["calculateWorkbook"] = async (sheets, names = {}) => {
     const used = usedSize(sheets, names);
-    const roomy = {
-      rows: Math.min(most.rows, used.rows + margin.rows),
-      columns: Math.min(most.columns, used.columns + margin.columns),
-    };
-    const computed = await computeAt(sheets, names, roomy);
-    const isBlocked = computed.some(({ cells }) =>
-      Object.values(cells).some(({ value }) => isEngineError(value) && value.error === "#SPILL!"),
-    );
-    return isBlocked ? computeAt(sheets, names, most) : computed;
+    let computed: ComputedSheet[] = [];
+    for (const margin of margins) {
+      computed = await computeAt(sheets, names, {
+        rows: Math.min(most.rows, used.rows + margin.rows),
+        columns: Math.min(most.columns, used.columns + margin.columns),
+      });
+      const lacksRoom = computed.some(({ cells }) =>
+        Object.values(cells).some(({ value }) => isEngineError(value) && mayLackRoom.has(value.error)),
+      );
+      if (!lacksRoom) break;
+    }
+    return computed;
   };
 
   return { calculate, calculateWorkbook, functionNames, dispose: () => session.univer.dispose() };

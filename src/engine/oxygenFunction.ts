@@ -90,10 +90,11 @@ export class OxygenFunction extends BaseFunction {
         calculateValueList: cells.map((row) => Array.from({ length: width }, (_, column) => valueOf(row[column]))),
         rowCount: cells.length,
         columnCount: width,
-        unitId: this.unitId ?? "",
-        sheetId: this.subUnitId ?? "",
-        row: this.row,
-        column: this.column,
+        // The array is no part of a sheet.
+        unitId: "",
+        sheetId: "",
+        row: -1,
+        column: -1,
       });
     } catch (thrown) {
       const words = thrown instanceof Error ? thrown.message : String(thrown);

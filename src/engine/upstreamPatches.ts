@@ -2,6 +2,7 @@ import { ICommandService, type Injector, type IRange, type IUnitRange } from "@u
 import {
   ArrayValueObject,
   BaseReferenceObject,
+  CELL_INVERTED_INDEX_CACHE,
   FormulaRuntimeService,
   functionLookup,
   ICalculateFormulaService,
@@ -65,6 +66,19 @@ const copyBeforeSort = (): void => {
         return original.call(this, copy, ...rest);
       },
   );
+};
+
+/**
+ * Comparisons look values up in an index keyed by sheet and cell. Arrays that a function computes on the way claim the
+ * place of the formula's own cell, so SORT({8;7;9})=2 finds what another array held there; and keeping the index up to
+ * date takes time with the square of a spill's length. Without it, comparisons read the values themselves.
+ */
+const compareWithoutIndex = (): void => {
+  Object.assign(CELL_INVERTED_INDEX_CACHE, {
+    set: () => undefined,
+    setContinueBuildingCache: () => undefined,
+    canUseCache: () => ({ rowsInCache: [], rowsNotInCache: [] }),
+  } satisfies Partial<typeof CELL_INVERTED_INDEX_CACHE>);
 };
 
 /** The engine reads "#" as nothing or #VALUE! and refuses "@" before a single cell. */
@@ -131,6 +145,7 @@ const surviveThrows = (): void => {
 /** Puts all class-wide patches in place; safe to call again. */
 export const patchEngine = (): void => {
   copyBeforeSort();
+  compareWithoutIndex();
   readSpillAndSingle();
   keepWordsOfReferences();
   clearWordsWithResult();
