@@ -1,0 +1,46 @@
+/** How long a stock lasts down a list of daily needs, and when to bring more. Amounts in any one unit. */
+import { RunningSum } from "./exactSum";
+import { roundUpThings } from "./wholeNumbers";
+
+/**
+ * Days a stock lasts down a list of daily needs, the last day in part. Undefined when something is left after the list;
+ * a stock that ends with the list lasts as long as the list.
+ */
+export function daysCovered(stock: number, needs: readonly number[], dailyLoss: number): number | undefined {
+  const noise = 1e-12 * stock;
+  const used = new RunningSum();
+  for (let day = 0; day < needs.length; day++) {
+    const use = needs[day]! + dailyLoss;
+    const left = stock - used.total;
+    if (use > left + noise) return day + Math.max(0, left) / use;
+    used.add(use);
+  }
+  return stock - used.total <= noise ? needs.length : undefined;
+}
+
+export interface Delivery {
+  /** Place in the list of days, from 0. */
+  readonly day: number;
+  readonly batches: number;
+}
+
+/**
+ * Whole batches, each on the latest day that still keeps every day's closing stock at `keep` or more. A delivery can be
+ * drawn the day it comes, so that day is the first whose closing stock would fall below.
+ */
+export function deliveries(needs: readonly number[], opening: number, batch: number, keep: number): Delivery[] {
+  const wanted = new RunningSum();
+  wanted.add(keep);
+  wanted.add(-opening);
+  const found: Delivery[] = [];
+  let brought = 0;
+  needs.forEach((need, day) => {
+    wanted.add(need);
+    const batches = Math.max(0, roundUpThings(wanted.total / batch));
+    if (batches > brought) {
+      found.push({ day, batches: batches - brought });
+      brought = batches;
+    }
+  });
+  return found;
+}
