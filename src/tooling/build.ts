@@ -3,9 +3,12 @@
  * OXYGEN_HOST names the https address the add-in will be served from, https://localhost:3000 if unset.
  */
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { copyFileSync, existsSync, mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import webpack, { type Configuration } from "webpack";
+import { helpPage } from "../catalogue/helpPage";
+import type { FunctionRecord } from "../catalogue/record";
+import policies from "../server/contentSecurityPolicy.json";
 
 export const projectFolder = path.resolve(__dirname, "..", "..");
 export const distFolder = path.join(projectFolder, "dist");
@@ -30,12 +33,20 @@ const bundle = (configurations: Configuration[]): Promise<void> =>
     });
   });
 
+const writeHelp = (): void => {
+  const catalogueFolder = path.join(projectFolder, "src", "catalogue");
+  const records = JSON.parse(readFileSync(path.join(catalogueFolder, "generated", "records.json"), "utf8")) as FunctionRecord[];
+  writeFileSync(path.join(distFolder, "help.html"), helpPage(records, policies.default));
+  copyFileSync(path.join(catalogueFolder, "help.css"), path.join(distFolder, "help.css"));
+};
+
 export const build = async (): Promise<void> => {
   rmSync(buildStamp, { force: true });
   generate();
   rmSync(distFolder, { recursive: true, force: true });
   await bundle(require(path.join(projectFolder, "webpack.config.js")));
   if (!existsSync(path.join(distFolder, "functions.js"))) throw new Error("The build made no functions script.");
+  writeHelp();
   mkdirSync(path.dirname(buildStamp), { recursive: true });
   writeFileSync(buildStamp, `${new Date().toISOString()}\n`);
 };
