@@ -1,0 +1,36 @@
+import { type CellArgument, type Failure, type Primitive, type RangeArgument, isBlank, isFailure, plainCell } from "./argument";
+
+type Cells = readonly (readonly unknown[])[];
+
+/** A block of values of one kind, kept as rows and columns; every cell must hold one. */
+export class GridArgument<E extends Primitive> implements RangeArgument<readonly (readonly E[])[]> {
+  readonly shape = "range";
+  readonly optional = false;
+  readonly defaultValue = undefined;
+
+  constructor(readonly element: CellArgument<E>) {}
+
+  get unit(): string {
+    return this.element.unit;
+  }
+
+  readRange(cells: Cells | null | undefined, label: string): readonly (readonly E[])[] | Failure {
+    const rows = cells && cells.length > 0 ? cells : [[null]];
+    const single = rows.length === 1 && rows[0]!.length === 1;
+    if (single && isBlank(plainCell(rows[0]![0]))) return this.element.read(null, label) as Failure;
+    const grid: E[][] = [];
+    for (let row = 0; row < rows.length; row++) {
+      const line: E[] = [];
+      for (let column = 0; column < rows[row]!.length; column++) {
+        const value = this.element.read(rows[row]![column], single ? label : `${label} row ${row + 1}, column ${column + 1}`);
+        if (isFailure(value)) return value;
+        line.push(value);
+      }
+      grid.push(line);
+    }
+    return grid;
+  }
+}
+
+/** A block of values of one kind; every cell must hold one. */
+export const grid = <E extends Primitive>(element: CellArgument<E>): GridArgument<E> => new GridArgument<E>(element);

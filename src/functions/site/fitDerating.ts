@@ -1,0 +1,63 @@
+import type { About } from "../../arguments/about";
+import { column } from "../../arguments/column";
+import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
+import { celsius, litresPerHour, metresHigh } from "../../arguments/quantity";
+import { airTemperatureRange, altitudeRange } from "../../models/atmosphere";
+import { fitDerating as fit } from "../../models/derating";
+
+export const args = cellArguments({
+  altitudes: column(metresHigh.between(altitudeRange.least, altitudeRange.most)),
+  temperatures: column(celsius.between(airTemperatureRange.least, airTemperatureRange.most)),
+  rates: column(litresPerHour.positive()),
+});
+
+/**
+ * Rated rate and loss per degree that fit the site's own runs best, for use in DERATED_RATE.
+ *
+ * @customfunction FIT_DERATING
+ * @param altitudes Altitude of each run [m]
+ * @param temperatures Air temperature of each run [°C]
+ * @param rates Liquid made an hour in each run, after the start delay [L/h]
+ * @returns Table of one row: rated rate in L/h, loss per degree in 1/°C, residual of ln(rate)
+ */
+export function fitDerating(altitudes: any[][], temperatures: any[][], rates: any[][]): any[][] {
+  return wholeTable(args, [altitudes, temperatures, rates], (given) => {
+    const uneven = sameLength(given);
+    if (uneven) return uneven;
+    const { ratedRate, lossPerDegree, residual } = fit(given.altitudes, given.temperatures, given.rates);
+    return [
+      ["rated rate", "loss per degree", "residual"],
+      [ratedRate, lossPerDegree, residual],
+    ];
+  });
+}
+
+export const about: About = {
+  rule: "least squares of ln(rate) = ln(rated rate) + ln(rated share of DERATED_RATE), rated at 21.1 °C; residual = root mean square misfit of ln(rate)",
+  range:
+    "Rates above 0; the loss found is 0 or more. One run, none above 21.1 °C, or all equally warm keep the loss of 0.01. A residual of 0.05 means that the runs scatter by about 5 %.",
+  source: "Non-linear least squares, any textbook of statistics, on the own planning rule of DERATED_RATE",
+  examples: [
+    {
+      formula: "=OXYGEN.FIT_DERATING({0;0;0},{20;31.1;41.1},{2;1.76;1.52})",
+      result: [
+        ["rated rate", "loss per degree", "residual"],
+        [2, 0.012, 0],
+      ],
+      tolerance: 1e-9,
+      note: "Exact runs give their figures back",
+      source: "2 × (1 − 0.012 × 10) = 1.76; 2 × (1 − 0.012 × 20) = 1.52",
+    },
+    {
+      formula: "=OXYGEN.FIT_DERATING({0},{15},{1.8})",
+      result: [
+        ["rated rate", "loss per degree", "residual"],
+        [1.8, 0.01, 0],
+      ],
+      tolerance: 1e-9,
+      note: "One cool run can't tell the loss: 0.01 is kept",
+    },
+  ],
+  seeAlso: ["DERATED_RATE", "RATE_FROM_TABLE"],
+  caution: "A fit to a few runs is an estimate; it says nothing about heat beyond the warmest run.",
+};

@@ -1,0 +1,36 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { count, metres } from "../../arguments/quantity";
+import { siteArea as areaOf } from "../../models/site";
+
+export const args = cellArguments({
+  length: metres.positive(),
+  width: metres.positive(),
+  clearance: metres.default(2),
+  units: count.atLeast(1).default(1),
+});
+
+/**
+ * Floor that plants take with clearance all round; they stand side by side across their width and share one gap.
+ *
+ * @customfunction SITE_AREA
+ * @param length Length of one plant [m]
+ * @param width Width of one plant [m]
+ * @param [clearance] Clear distance all round and between plants [m], 2 if omitted
+ * @param [units] Plants side by side, 1 if omitted
+ * @returns Floor needed [m²]
+ */
+export function siteArea(length: any[][], width: any[][], clearance?: any[][], units?: any[][]): any[][] {
+  return eachCell(args, [length, width, clearance, units], (given) => areaOf(given.length, given.width, given.clearance, given.units));
+}
+
+export const about: About = {
+  rule: "(length + 2 × clearance) × (units × width + (units + 1) × clearance)",
+  range: "Length and width above 0, at least one unit. Walkways, vessels and cylinders come on top.",
+  source: "Plain geometry; the 2 m clearance is an own planning default above the usual 1.8 m (6 ft)",
+  examples: [
+    { formula: "=OXYGEN.SITE_AREA(2,1)", result: 30, source: "(2 + 4) × (1 + 4)" },
+    { formula: "=OXYGEN.SITE_AREA(2,1,2,3)", result: 66, note: "Three in a row with a gap between each two", source: "6 × (3 + 8)" },
+  ],
+  seeAlso: ["SITE_CHECK", "ROOM_OXYGEN"],
+};
