@@ -230,6 +230,9 @@ export interface AlertService {
   showAlert(alert: Alert): void;
 }
 
+/** Marks the pop-ups of formula errors among all pop-ups of cells. */
+const formulaAlertKey = "SHEET_FORMULA_ALERT";
+
 /** The pop-up of an error cell explains the code only; this puts the cell's own words in. */
 export const speakErrorAlerts = (
   alerts: AlertService,
@@ -238,7 +241,7 @@ export const speakErrorAlerts = (
   const show = alerts.showAlert.bind(alerts);
   alerts.showAlert = (alert) => {
     const { unitId, subUnitId, row, col } = alert.location;
-    const words = wordsAt(unitId, subUnitId, row, col);
+    const words = alert.key === formulaAlertKey ? wordsAt(unitId, subUnitId, row, col) : "";
     show(words ? { ...alert, message: words } : alert);
   };
 };
