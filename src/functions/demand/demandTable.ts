@@ -1,0 +1,69 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
+import { gasLitres, litresPerMinute, sameUnit } from "../../arguments/quantity";
+import { list } from "../../arguments/range";
+import { text } from "../../arguments/text";
+import { dailyGas } from "../../models/demand";
+import { expansionRatio, gasReferenceCelsius, standardAtmosphere, zeroCelsius } from "../../models/oxygen";
+import { roundUpThings } from "../../models/wholeNumbers";
+
+export const args = cellArguments({
+  names: list(text),
+  counts: list(sameUnit),
+  flows: list(litresPerMinute),
+  cylinder_content: gasLitres.positive().default(7000),
+});
+
+/**
+ * Demand of each kind of patient or bed and of all together: as flow, as gas and liquid a day, and in cylinders.
+ *
+ * @customfunction DEMAND_TABLE
+ * @param names What each kind is called
+ * @param counts How many there are of each kind, in the same order; an average may have decimals
+ * @param flows Flow of one of each kind, in the same order [L/min]
+ * @param [cylinder_content] Gas that one cylinder gives [L], 7000 if omitted
+ * @returns A row for each kind and a total: kind, count, flow each, L/min, m3/h, L/day, liquid L/day, cylinders/day
+ */
+export function demandTable(names: any[][], counts: any[][], flows: any[][], cylinder_content?: any[][]): any[][] {
+  return wholeTable(args, [names, counts, flows, cylinder_content], (given) => {
+    const unequal = sameLength({ names: given.names, counts: given.counts, flows: given.flows });
+    if (unequal) return unequal;
+    const gasPerLiquid = expansionRatio(standardAtmosphere, zeroCelsius + gasReferenceCelsius, standardAtmosphere);
+    const amounts = (flow: number): number[] => {
+      const gas = dailyGas(flow, 24);
+      return [flow, flow * 0.06, gas, gas / gasPerLiquid, roundUpThings(gas / given.cylinder_content)];
+    };
+    const each = given.counts.map((count, kind) => count * given.flows[kind]!);
+    const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+    return [
+      ["kind", "count", "flow each", "L/min", "m3/h", "L/day", "liquid L/day", "cylinders/day"],
+      ...given.names.map((name, kind) => [name, given.counts[kind]!, given.flows[kind]!, ...amounts(each[kind]!)]),
+      ["total", sum(given.counts), "", ...amounts(sum(each))],
+    ];
+  });
+}
+
+export const about: About = {
+  rule: "count × flow; L/day = L/min × 1440; liquid = gas / expansion ratio; cylinders = gas / content, rounded up",
+  range:
+    "Counts and flows 0 or more. Gas litres at 21.1 °C and 101.325 kPa, liquid as it stands open to the air; losses in transfer are not in it (GROSS_DRAW). Cylinders are rounded up in each row, and the total's own sum is rounded up, so the rows may add up to more.",
+  source:
+    "Plain arithmetic; expansion ratio from the equation of state of Schmidt & Wagner 1985, Fluid Phase Equilib. 19:175; 7000 L a cylinder is common practice, no source",
+  examples: [
+    {
+      formula: '=OXYGEN.DEMAND_TABLE({"severe";"critical"},{75;25},{10;30})',
+      result: [
+        ["kind", "count", "flow each", "L/min", "m3/h", "L/day", "liquid L/day", "cylinders/day"],
+        ["severe", 75, 10, 750, 45, 1080000, 1254.4, 155],
+        ["critical", 25, 30, 750, 45, 1080000, 1254.4, 155],
+        ["total", 100, "", 1500, 90, 2160000, 2508.7, 309],
+      ],
+      tolerance: 0.9,
+      source: "liquid at 861 L of gas per litre, the usual figure for 70 °F; the rest is plain arithmetic",
+      note: "1080000 / 7000 = 154.3 cylinders each, 308.6 together",
+    },
+  ],
+  seeAlso: ["DEMAND_FLOW", "DAILY_DEMAND", "LIQUID_FROM_GAS", "CYLINDERS_NEEDED"],
+  caution:
+    "A planning figure; the clinician decides what each patient gets. Cylinders and cold liquid can injure: keep to local codes and the maker's manual.",
+};
