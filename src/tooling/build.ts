@@ -3,7 +3,16 @@
  * OXYGEN_HOST names the https address the add-in will be served from, https://localhost:3000 if unset.
  */
 import { spawnSync } from "node:child_process";
-import { copyFileSync, existsSync, mkdirSync, readFileSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import path from "node:path";
 import webpack, { type Configuration } from "webpack";
 import { helpPage } from "../catalogue/helpPage";
@@ -18,7 +27,10 @@ export const buildStamp = path.join(projectFolder, "build", "built.txt");
 
 const generate = (): void => {
   const script = path.join(projectFolder, "src", "tooling", "generate.ts");
-  const run = spawnSync(process.execPath, [require.resolve("tsx/cli"), script], { cwd: projectFolder, stdio: "inherit" });
+  const run = spawnSync(process.execPath, [require.resolve("tsx/cli"), script], {
+    cwd: projectFolder,
+    stdio: "inherit",
+  });
   if (run.status !== 0) throw new Error("Reading the functions failed; see the lines above.");
 };
 
@@ -35,7 +47,9 @@ const bundle = (configurations: Configuration[]): Promise<void> =>
 
 const writeHelp = (): void => {
   const catalogueFolder = path.join(projectFolder, "src", "catalogue");
-  const records = JSON.parse(readFileSync(path.join(catalogueFolder, "generated", "records.json"), "utf8")) as FunctionRecord[];
+  const records = JSON.parse(
+    readFileSync(path.join(catalogueFolder, "generated", "records.json"), "utf8"),
+  ) as FunctionRecord[];
   writeFileSync(path.join(distFolder, "help.html"), helpPage(records, policies.default));
   copyFileSync(path.join(catalogueFolder, "help.css"), path.join(distFolder, "help.css"));
 };
@@ -61,7 +75,9 @@ const newest = (file: string): number => {
 /** Is everything under dist/ made from the files as they are now? */
 export const isBuilt = (): boolean => {
   if (!existsSync(buildStamp) || !existsSync(distFolder)) return false;
-  const sources = ["src", "manifest", "samples", "webpack.config.js", "package-lock.json"].map((name) => path.join(projectFolder, name));
+  const sources = ["src", "manifest", "samples", "webpack.config.js", "package-lock.json"].map((name) =>
+    path.join(projectFolder, name),
+  );
   return sources.filter((file) => existsSync(file)).every((file) => newest(file) <= statSync(buildStamp).mtimeMs);
 };
 
@@ -75,7 +91,8 @@ const takeLock = (): boolean => {
     mkdirSync(lock);
     return true;
   } catch {
-    if (existsSync(lock) && Date.now() - statSync(lock).mtimeMs > longestBuild) rmSync(lock, { recursive: true, force: true });
+    if (existsSync(lock) && Date.now() - statSync(lock).mtimeMs > longestBuild)
+      rmSync(lock, { recursive: true, force: true });
     return false;
   }
 };
