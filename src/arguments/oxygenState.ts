@@ -1,0 +1,48 @@
+import { saturationAtPressure, zeroCelsius } from "../models/oxygen";
+import { formatNumber } from "./argument";
+import { Quantity } from "./quantity";
+import { measures } from "./units";
+
+// Ends as a gauge shows them: 0.5, 1, 25 and 301.4 bar absolute less 1.01325 bar.
+const leastVessel = -0.51325;
+const mostVessel = 23.98675;
+const leastGas = -0.01325;
+const mostGas = 300.38675;
+
+/** Pressure of a vessel with liquid and vapour [bar gauge], 0.5 to 25 bar absolute. */
+export const vesselGauge = new Quantity(measures.gaugePressure, {
+  min: leastVessel,
+  max: mostVessel,
+  words: `between ${leastVessel} and ${mostVessel} bar gauge (0.5 to 25 bar absolute)`,
+});
+
+/** Pressure of a vessel that opens its relief valve [bar gauge], 0 to 25 bar absolute. */
+export const reliefGauge = new Quantity(measures.gaugePressure, {
+  min: 0,
+  max: mostVessel,
+  words: `between 0 and ${mostVessel} bar gauge (up to 25 bar absolute)`,
+});
+
+/** Pressure of gaseous oxygen [bar gauge], 1 to 301.4 bar absolute. */
+export const gasGauge = new Quantity(measures.gaugePressure, {
+  min: leastGas,
+  max: mostGas,
+  words: `between ${leastGas} and ${mostGas} bar gauge (1 to 301.4 bar absolute)`,
+});
+
+/** Temperature of gaseous oxygen [°C], −40 to 60. */
+export const gasCelsius = new Quantity(measures.temperature).between(-40, 60);
+
+/** Temperature of boiling oxygen [°C] that belongs to a pressure from 0.5 to 25 bar absolute. */
+const boilingAt = (absoluteBar: number): number => saturationAtPressure(absoluteBar).temperature - zeroCelsius;
+// A hair wider, so that the boiling point of either end pressure is taken back.
+const coldest = boilingAt(0.5) - 1e-9;
+const warmest = boilingAt(25) + 1e-9;
+export const boilingCelsius = new Quantity(measures.temperature, {
+  min: coldest,
+  max: warmest,
+  words: `between ${formatNumber(coldest)} and ${formatNumber(warmest)} °C, where oxygen boils from 0.5 to 25 bar absolute`,
+});
+
+/** Temperature of metal that liquid cools [°C], up to 60. */
+export const metalCelsius = new Quantity(measures.temperature).between(-273.15, 60);

@@ -1,0 +1,42 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { gasCelsius, gasGauge, vesselGauge } from "../../arguments/oxygenState";
+import { gasLitres } from "../../arguments/quantity";
+import { gasFromALitre } from "../../models/amounts";
+
+export const args = cellArguments({
+  gas: gasLitres,
+  pressure: vesselGauge.default(0),
+  gas_temperature: gasCelsius.default(21.1),
+  gas_pressure: gasGauge.default(0),
+});
+
+/**
+ * Liquid oxygen that holds as much as an amount of gas.
+ *
+ * @customfunction LIQUID_FROM_GAS
+ * @param gas Gas at its temperature and pressure [L]
+ * @param [pressure] Pressure of the vessel that holds the liquid [bar], 0 if omitted
+ * @param [gas_temperature] Temperature of the gas [°C], 21.1 if omitted
+ * @param [gas_pressure] Pressure of the gas [bar], 0 if omitted
+ * @returns Liquid oxygen [L]
+ */
+export function liquidFromGas(gas: any[][], pressure?: any[][], gas_temperature?: any[][], gas_pressure?: any[][]): any[][] {
+  return eachCell(
+    args,
+    [gas, pressure, gas_temperature, gas_pressure],
+    (given) => given.gas / gasFromALitre(given.pressure, given.gas_temperature, given.gas_pressure),
+  );
+}
+
+export const about: About = {
+  rule: "gas × density of the gas / density of the liquid",
+  range:
+    "Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas 1 to 301.4 bar absolute and −40 to 60 °C; outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas. No transfer loss is in it: see GROSS_DRAW.",
+  source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
+  examples: [
+    { formula: '=OXYGEN.LIQUID_FROM_GAS("1 m3")', result: 1.162, tolerance: 0.001, source: "International Fire Code 2018, table G101.2: 1 m³ of gas at 70 °F, 1 atm is 1.162 L of liquid" },
+    { formula: '=OXYGEN.LIQUID_FROM_GAS("100 ft3",0,"70 °F")', result: 3.29, tolerance: 0.005, source: "International Fire Code 2018, table G101.2: 100 ft³ is 0.869 gal of liquid" },
+  ],
+  seeAlso: ["GAS_FROM_LIQUID", "EXPANSION_RATIO", "GROSS_DRAW"],
+};

@@ -1,0 +1,40 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { litres, number } from "../../arguments/quantity";
+import { fillsAvailable as fillsFrom } from "../../models/transferring";
+
+export const args = cellArguments({
+  level: litres,
+  fill_each: litres.positive(),
+  keep: litres.default(0),
+  draw_ratio: number.atLeast(1).default(1.25),
+});
+
+/**
+ * Whole fills that the liquid in a vessel gives.
+ *
+ * @customfunction FILLS_AVAILABLE
+ * @param level Liquid in the vessel drawn from [L]
+ * @param fill_each Liquid that goes into a vessel at each fill [L]
+ * @param [keep] Liquid that stays in the vessel drawn from [L], 0 if omitted
+ * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @returns Fills
+ */
+export function fillsAvailable(level: any[][], fill_each: any[][], keep?: any[][], draw_ratio?: any[][]): any[][] {
+  return eachCell(args, [level, fill_each, keep, draw_ratio], (given) =>
+    fillsFrom(given.level, given.fill_each, given.keep, given.draw_ratio),
+  );
+}
+
+export const about: About = {
+  rule: "(level − keep) / (fill × draw ratio), cut down to whole fills; 0 when the level is not above what is kept",
+  range: "Fill above 0, draw ratio 1 or more. Nothing is made in the meantime; for a day's running see FILLS_PER_DAY.",
+  source: "Plain arithmetic; draw ratio: common practice, no source",
+  examples: [
+    { formula: "=OXYGEN.FILLS_AVAILABLE(60,20)", result: 2, note: "25 L drawn each: 2.4 fills are 2" },
+    { formula: "=OXYGEN.FILLS_AVAILABLE({60;90},1.2,15,1.25)", result: [[30], [50]], note: "45 and 75 L above the reserve, 1.5 L each" },
+    { formula: "=OXYGEN.FILLS_AVAILABLE(10,20,15)", result: 0, note: "Below the reserve" },
+  ],
+  seeAlso: ["GROSS_DRAW", "FILL_ORDER", "FILLS_PER_DAY"],
+  caution: "A planning figure: the last of a vessel is hard to draw, so keep a reserve. Transfers are for trained people by the maker's manual.",
+};

@@ -1,0 +1,33 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { litres, number } from "../../arguments/quantity";
+import { grossDraw as drawFor } from "../../models/transferring";
+
+export const args = cellArguments({
+  net_fill: litres,
+  draw_ratio: number.atLeast(1).default(1.25),
+});
+
+/**
+ * Liquid that must be drawn from the store to put an amount into a vessel.
+ *
+ * @customfunction GROSS_DRAW
+ * @param net_fill Liquid that ends up in the vessel [L]
+ * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @returns Liquid drawn [L]
+ */
+export function grossDraw(net_fill: any[][], draw_ratio?: any[][]): any[][] {
+  return eachCell(args, [net_fill, draw_ratio], (given) => drawFor(given.net_fill, given.draw_ratio));
+}
+
+export const about: About = {
+  rule: "net fill × draw ratio",
+  range: "Draw ratio 1 or more: nothing is filled without being drawn. A warm vessel or hose takes more; see ESTIMATED_DRAW.",
+  source: "Draw ratio: common practice, no source; better from your own weights (DRAW_RATIO)",
+  examples: [
+    { formula: "=OXYGEN.GROSS_DRAW(20)", result: 25, note: "About 25 L drawn for a 20 L fill", source: "common practice, no source" },
+    { formula: '=OXYGEN.GROSS_DRAW("10 gal",1.1)', result: 41.639529624, source: "NIST SP 811: 37.854 117 84 L × 1.1" },
+  ],
+  seeAlso: ["NET_FILL", "TRANSFER_LOSS", "DRAW_RATIO", "ESTIMATED_DRAW"],
+  caution: "Cold liquid burns skin and feeds fire: trained people, the maker's manual and the protection it asks for.",
+};

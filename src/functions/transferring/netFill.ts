@@ -1,0 +1,33 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { litres, number } from "../../arguments/quantity";
+import { netFill as fillFrom } from "../../models/transferring";
+
+export const args = cellArguments({
+  gross_draw: litres,
+  draw_ratio: number.atLeast(1).default(1.25),
+});
+
+/**
+ * Liquid that ends up in a vessel of what is drawn from the store.
+ *
+ * @customfunction NET_FILL
+ * @param gross_draw Liquid drawn from the store [L]
+ * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @returns Liquid in the vessel [L]
+ */
+export function netFill(gross_draw: any[][], draw_ratio?: any[][]): any[][] {
+  return eachCell(args, [gross_draw, draw_ratio], (given) => fillFrom(given.gross_draw, given.draw_ratio));
+}
+
+export const about: About = {
+  rule: "gross draw / draw ratio",
+  range: "Draw ratio 1 or more. It does not know how much the vessel holds: stop at its filling limit.",
+  source: "Draw ratio: common practice, no source; better from your own weights (DRAW_RATIO)",
+  examples: [
+    { formula: "=OXYGEN.NET_FILL(25)", result: 20, note: "About 25 L drawn for a 20 L fill", source: "common practice, no source" },
+    { formula: "=OXYGEN.NET_FILL({30;60},1.5)", result: [[20], [40]] },
+  ],
+  seeAlso: ["GROSS_DRAW", "TRANSFER_LOSS", "FILLS_AVAILABLE"],
+  caution: "Cold liquid burns skin and feeds fire: trained people, the maker's manual and the protection it asks for.",
+};

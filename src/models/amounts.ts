@@ -1,0 +1,48 @@
+import { absoluteFromGauge, expansionRatio, gasDensity, saturationAtPressure, standardAtmosphere, zeroCelsius } from "./oxygen";
+
+// Pressures here are bar gauge and temperatures °C, as cells hold them; ranges are the caller's.
+
+/** Density of saturated liquid [kg/L] at a vessel pressure [bar gauge]. */
+export const liquidDensity = (pressure: number): number => saturationAtPressure(absoluteFromGauge(pressure)).liquidDensity / 1000;
+
+/** Density of the gas [kg/m³] at a pressure [bar gauge] and temperature [°C]. */
+export const gasDensityAt = (pressure: number, celsius: number): number => gasDensity(absoluteFromGauge(pressure), celsius + zeroCelsius);
+
+/** Gas [L] from a litre of saturated liquid: vessel pressure [bar gauge], gas temperature [°C] and pressure [bar gauge]. */
+export const gasFromALitre = (pressure: number, gasCelsius: number, gasPressure: number): number =>
+  expansionRatio(absoluteFromGauge(pressure), gasCelsius + zeroCelsius, absoluteFromGauge(gasPressure));
+
+/** What an amount of oxygen may be stated in. */
+export const amountUnits = ["liquid L", "liquid gal", "gas L", "gas m3", "gas ft3", "kg", "lb"] as const;
+export type AmountUnit = (typeof amountUnits)[number];
+
+// Exact factors of NIST SP 811, appendix B.8.
+const litresPerGallon = 3.785411784;
+const litresPerCubicFoot = 28.316846592;
+const kilogramsPerPound = 0.45359237;
+
+/** Kilograms in one of a unit; liquid saturated at 1 atm, gas at 1 atm and a temperature [°C]. */
+function kilogramsIn(unit: AmountUnit, gasCelsius: number): number {
+  const liquid = (): number => saturationAtPressure(standardAtmosphere).liquidDensity / 1000;
+  const gas = (): number => gasDensityAt(0, gasCelsius) / 1000;
+  switch (unit) {
+    case "liquid L":
+      return liquid();
+    case "liquid gal":
+      return liquid() * litresPerGallon;
+    case "gas L":
+      return gas();
+    case "gas m3":
+      return gas() * 1000;
+    case "gas ft3":
+      return gas() * litresPerCubicFoot;
+    case "kg":
+      return 1;
+    case "lb":
+      return kilogramsPerPound;
+  }
+}
+
+/** The same mass of oxygen in another unit; gas at 1 atm and a temperature [°C]. */
+export const convertAmount = (amount: number, from: AmountUnit, to: AmountUnit, gasCelsius: number): number =>
+  from === to ? amount : (amount * kilogramsIn(from, gasCelsius)) / kilogramsIn(to, gasCelsius);

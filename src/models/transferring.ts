@@ -1,0 +1,50 @@
+import { cutDownThings } from "./wholeNumbers";
+
+// Liquid in L; the draw ratio is L drawn for each L filled, 1 or more.
+
+/** Liquid to draw [L] for a fill [L]. */
+export const grossDraw = (netFill: number, drawRatio: number): number => netFill * drawRatio;
+
+/** Fill [L] that a drawn amount [L] gives. */
+export const netFill = (drawn: number, drawRatio: number): number => drawn / drawRatio;
+
+/** Whole fills from what stands above a level to keep [L]. */
+export const fillsAvailable = (level: number, fillEach: number, keep: number, drawRatio: number): number =>
+  cutDownThings(Math.max(0, level - keep) / (fillEach * drawRatio));
+
+/** One vessel's turn. */
+export interface VesselFill {
+  /** Place in the list, from 0 */
+  readonly index: number;
+  /** L that go into it */
+  readonly fill: number;
+  /** L drawn for it */
+  readonly draw: number;
+  /** L left in the stock */
+  readonly stockAfter: number;
+}
+
+/**
+ * Fills vessels to the brim of their capacity, the emptiest share first and equal ones in list order, until the stock is
+ * down to what is kept; the last may get a part fill, the rest get 0.
+ */
+export function fillOrder(
+  levels: readonly number[],
+  capacities: readonly number[],
+  stock: number,
+  keep: number,
+  drawRatio: number,
+): VesselFill[] {
+  const share = (index: number): number => levels[index]! / capacities[index]!;
+  const order = levels.map((_, index) => index).sort((a, b) => share(a) - share(b) || a - b);
+  let left = stock;
+  return order.map((index) => {
+    const room = capacities[index]! - levels[index]!;
+    const available = Math.max(0, left - keep);
+    const whole = room * drawRatio;
+    const fits = whole <= available;
+    const draw = fits ? whole : available;
+    left -= draw;
+    return { index, fill: fits ? room : draw / drawRatio, draw, stockAfter: left };
+  });
+}
