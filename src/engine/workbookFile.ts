@@ -135,7 +135,9 @@ export const readWorkbook = (bytes: Uint8Array, ids: readonly string[]): SavedWo
       const cell = content as CellObject;
       const value = valueOf(cell);
       if (value !== undefined) values.set(address, value);
-      if (cell.f !== undefined) {
+      // The reader gives every cell of an array the formula of its first one.
+      const isFirst = cell.F === undefined || cell.F.split(":")[0] === address;
+      if (cell.f !== undefined && isFirst) {
         cells[address] = { formula: toTyped(cell.f, ids), ...(cell.F ? { ref: cell.F } : {}) };
       } else if (cell.F === undefined && value !== undefined) {
         if (isEngineError(value)) cells[address] = { formula: `=${value.error}` };

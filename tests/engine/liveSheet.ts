@@ -65,7 +65,7 @@ export const openLiveSheet = async (
   });
   const settle = async (): Promise<void> => {
     lastEnd = Date.now();
-    while (Date.now() - lastEnd < 300) await new Promise((resolve) => setTimeout(resolve, 20));
+    while (Date.now() - lastEnd < 150) await new Promise((resolve) => setTimeout(resolve, 20));
   };
   await settle();
   return {
