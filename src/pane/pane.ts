@@ -20,7 +20,9 @@ let shownId = "";
 /** The formula and cell a second press may overwrite. */
 let awaitingReplace = "";
 
-const say = (text: string): void => {
+/** Speaks a message, and shows it too unless the pane already shows the same in its place. */
+const say = (text: string, shown = true): void => {
+  live.classList.toggle("unseen", !shown);
   live.textContent = text;
 };
 
@@ -37,7 +39,7 @@ const refreshList = (): void => {
   byId("none").hidden = found.length > 0;
   const count = `${found.length} ${found.length === 1 ? "function" : "functions"}`;
   byId("count").textContent = count;
-  say(asked ? (found.length === 0 ? "No function found" : `${count} found`) : "");
+  say(asked ? (found.length === 0 ? "No function found" : `${count} found`) : "", false);
 };
 
 const closeFunction = (): void => {
@@ -45,6 +47,7 @@ const closeFunction = (): void => {
   reader.hidden = true;
   reader.replaceChildren();
   finder.hidden = false;
+  say("");
   if (!list.focus()) search.focus();
 };
 
@@ -63,6 +66,7 @@ const openFunction = (id: string): void => {
   );
   finder.hidden = true;
   reader.hidden = false;
+  say("");
   window.scrollTo(0, 0);
   byId("function-name").focus();
 };

@@ -1,0 +1,170 @@
+import { readFileSync, statSync } from "node:fs";
+import path from "node:path";
+import { parse } from "acorn";
+import { gzipSync } from "fflate";
+import type { Page } from "playwright-core";
+import type { FunctionRecord } from "../../src/catalogue/record";
+import { argumentCells, firstExample } from "../../src/catalogue/constantFormula";
+import { readCatalogue } from "../../src/catalogue/readCatalogue";
+import { distFolder } from "../../src/tooling/build";
+import { describeInBrowser } from "../inBrowser";
+import { installHostBridge, type HostAnswer, type HostBridge } from "./hostBridge";
+
+type BridgedWindow = Window & {
+  _richApiNativeBridge: HostBridge;
+  CustomFunctions: { _association: { mappings: Record<string, unknown> } };
+  OSF: { _OfficeAppFactory: { setContext(context: unknown): void } };
+};
+
+const call = (page: Page, id: string, args: unknown[], flags?: number): Promise<HostAnswer> =>
+  page.evaluate(([name, cells, how]) => (window as unknown as BridgedWindow)._richApiNativeBridge.call(name, cells, how), [id, args, flags] as const);
+
+const built = (name: string): string => readFileSync(path.join(distFolder, name), "utf8");
+
+/** Omitted arguments reach the runtime as null, one for each parameter of functions.json. */
+const asExcelSends = (cells: unknown[], parameters: number): unknown[] => Array.from({ length: parameters }, (_, at) => cells[at] ?? null);
+
+const plain = (cell: unknown): unknown =>
+  typeof cell === "object" && cell !== null && "basicValue" in cell ? (cell as { basicValue: unknown }).basicValue : cell;
+
+const expectTable = (answer: HostAnswer, record: FunctionRecord): void => {
+  if (!answer.ok) throw new Error(`${record.id} failed as a whole: ${answer.message}`);
+  const [example] = record.examples;
+  const got = answer.value as unknown[][];
+  const wanted = example.result;
+  if (typeof wanted === "object" && !Array.isArray(wanted)) {
+    expect(got[0]?.[0]).toMatchObject({ type: "Error", basicValue: wanted.error, message: expect.stringContaining(wanted.words) });
+    return;
+  }
+  const rows = Array.isArray(wanted) ? wanted : [[wanted]];
+  expect(got.map((row) => row.length)).toEqual(rows.map((row) => row.length));
+  rows.flat().forEach((cell, at) => {
+    const value = plain(got.flat()[at]);
+    if (typeof cell !== "number") expect(value).toEqual(cell);
+    else expect(Math.abs((value as number) - cell)).toBeLessThanOrEqual(example.tolerance ?? Math.abs(cell) * 1e-9 + 1e-12);
+  });
+};
+
+/**
+ * Microsoft's runtime tries to show a hidden page of its usage statistics (telemetryservice.firstpartyapps.oaspapps.com)
+ * wherever it is loaded; the page's policy forbids it, which the browser reports.
+ */
+const refusedToMicrosoft = /^console: (Applying inline style|Framing 'https:\/\/telemetryservice\.)/;
+
+describeInBrowser("the built functions in Microsoft's runtime", (suite) => {
+  let page: Page;
+  let faults: string[];
+  let foreign: string[];
+  let metadata: { id: string; parameters: unknown[] }[];
+
+  beforeAll(async () => {
+    ({ page, faults, foreign } = await suite.open("functions.html", { before: `(${installHostBridge.toString()})()` }));
+    metadata = JSON.parse(built("functions.json")).functions;
+  }, 60_000);
+
+  it("associates every id of functions.json and no other", async () => {
+    const associated = await page.evaluate(() => Object.keys((window as unknown as BridgedWindow).CustomFunctions._association.mappings));
+    expect(associated.sort()).toEqual(metadata.map(({ id }) => id).sort());
+    expect(associated.length).toBeGreaterThan(0);
+  });
+
+  it("gives the value of each function's first example", async () => {
+    const found = readCatalogue(undefined, () => undefined);
+    const byId = new Map(found.map((each) => [each.record.id, each.call]));
+    const inBuild = new Map(metadata.map((each) => [each.id, each]));
+    const answers = await Promise.all(
+      found
+        .filter(({ record }) => inBuild.has(record.id))
+        .map(async ({ record }) => {
+          const cells = argumentCells(firstExample(record), (id) => byId.get(id));
+          const answer = await call(page, record.id, asExcelSends(cells, inBuild.get(record.id)?.parameters.length ?? 0));
+          return { record, answer };
+        }),
+    );
+    expect(answers).toHaveLength(metadata.length);
+    const wrong = answers.flatMap(({ record, answer }) => {
+      try {
+        expectTable(answer, record);
+        return [];
+      } catch (fault) {
+        return [`${record.id}: ${JSON.stringify(answer)} ${(fault as Error).message}`];
+      }
+    });
+    expect(wrong).toEqual([]);
+  }, 240_000);
+
+  // An empty 60 L vessel at 1.5 L/h after 3 h: 3 + 60/1.5 = 43, plain arithmetic.
+  it("lets errors arrive with their words, each in its own cell", async () => {
+    const answer = await call(page, "HOURS_TO_FILL", [[[60], ["sixty"], [null], [60]], [[1.5]], null, null]);
+    expect(answer).toMatchObject({
+      ok: true,
+      value: [[43], [{ type: "Error", basicValue: "#VALUE!", message: expect.stringContaining("capacity") }], [{ type: "Error", basicValue: "#VALUE!", message: expect.stringContaining("capacity") }], [43]],
+    });
+  });
+
+  it("hands error cells that come in on, in both of the runtime's forms", async () => {
+    const old = await call(page, "HOURS_TO_FILL", [[[{ type: "CustomFunctionError", code: "#DIV/0!" }]], [[1.5]], null, null], 4);
+    expect(old).toMatchObject({ ok: true, value: [[{ type: "Error", basicValue: "#DIV/0!", errorType: "Div0" }]] });
+    const rich = { value: JSON.stringify({ type: "Error", basicType: "Error", basicValue: "#DIV/0!", errorType: "Div0" }) };
+    const fresh = await call(page, "HOURS_TO_FILL", [[[rich], [60]], [[1.5]], null, null]);
+    expect(fresh).toMatchObject({ ok: true, value: [[{ type: "Error", basicValue: "#DIV/0!", errorType: "Div0" }], [43]] });
+  });
+
+  it("reads formatted numbers as numbers", async () => {
+    const sixty = { value: JSON.stringify({ type: "FormattedNumber", basicType: "Double", basicValue: 60, numberFormat: "0.0" }) };
+    expect(await call(page, "HOURS_TO_FILL", [[[sixty]], [[1.5]], null, null])).toEqual({ ok: true, value: [[43]] });
+  });
+
+  it("answers 10,000 calls, and one call of 10,000 rows", async () => {
+    const outcome = await page.evaluate(async () => {
+      const bridge = (window as unknown as BridgedWindow)._richApiNativeBridge;
+      const before = bridge.batches;
+      const capacities = Array.from({ length: 10_000 }, (_, row) => row + 1);
+      const answers = await Promise.all(capacities.map((capacity) => bridge.call("HOURS_TO_FILL", [[[capacity]], [[2]], null, null])));
+      const whole = await bridge.call("HOURS_TO_FILL", [capacities.map((capacity) => [capacity]), [[2]], null, null]);
+      const single = answers.map((answer) => (answer.ok ? (answer.value as number[][])[0]?.[0] : "failed"));
+      return { single, whole: whole.ok ? (whole.value as number[][]).map((row) => row[0]) : [], batches: bridge.batches - before };
+    });
+    const wanted = Array.from({ length: 10_000 }, (_, row) => 3 + (row + 1) / 2);
+    expect(outcome.single).toEqual(wanted);
+    expect(outcome.whole).toEqual(wanted);
+    expect(outcome.batches).toBeLessThan(100);
+  }, 60_000);
+
+  it("gives dates as bare serials, and with their format once the host knows 1.4", async () => {
+    const dated = readCatalogue(undefined, () => undefined).find(({ record, call: pure }) => {
+      if (!metadata.some(({ id }) => id === record.id)) return false;
+      const first = pure(...argumentCells(firstExample(record), () => undefined))[0]?.[0];
+      return typeof first === "object" && first !== null && first.type === "Double";
+    });
+    if (!dated) throw new Error("no function with a date result is built");
+    const args = asExcelSends(argumentCells(firstExample(dated.record), () => undefined), dated.record.arguments.length);
+    const bare = await call(page, dated.record.id, args);
+    expect(bare).toEqual({ ok: true, value: [[expect.any(Number)]] });
+    await page.evaluate(() => {
+      const requirements = { isSetSupported: (set: string, version: string) => set !== "CustomFunctionsRuntime" || Number(version) <= 1.4 };
+      (window as unknown as BridgedWindow).OSF._OfficeAppFactory.setContext({ requirements });
+    });
+    const formatted = await call(page, dated.record.id, args);
+    expect(formatted).toMatchObject({ ok: true, value: [[{ type: "Double", basicValue: expect.any(Number), numberFormat: expect.stringMatching(/^yyyy-mm-dd/) }]] });
+  }, 60_000);
+
+  it("works under the strict policy, without a fault or a request elsewhere", () => {
+    expect(foreign).toEqual([]);
+    expect(page.frames().map((frame) => frame.url()).filter((url) => /^https?:/.test(url))).toEqual([`${suite.address}/functions.html`]);
+    expect(faults.filter((fault) => !refusedToMicrosoft.test(fault))).toEqual([]);
+  });
+
+  it("is one small script", () => {
+    expect(statSync(path.join(distFolder, "functions.js")).size).toBeLessThan(600_000);
+    expect(gzipSync(readFileSync(path.join(distFolder, "functions.js"))).length).toBeLessThan(160_000);
+  });
+
+  it("is ES2017 and names nothing the JavaScript-only runtime lacks", () => {
+    const script = built("functions.js");
+    expect(() => parse(script, { ecmaVersion: 2017 })).not.toThrow();
+    for (const lacking of [/\bIntl\b/, /\bWebAssembly\b/, /\b(?:local|session)Storage\b/, /\bdocument\b/, /\bfetch\(/, /\beval\(/, /new Function\b/, /\bBigInt\(/]) {
+      expect([lacking.source, lacking.exec(script)?.[0]]).toEqual([lacking.source, undefined]);
+    }
+  });
+});
