@@ -1,5 +1,6 @@
 import normalCdf from "@stdlib/stats-base-dists-normal-cdf";
 import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";
+import { cutDownThings, roundUpThings } from "./wholeNumbers";
 
 // Amounts are in any one unit throughout; mean and sd are of one day's demand; times are days. Demand of different days
 // is taken as independent and its total as normal, as in the textbooks named beside each rule.
@@ -45,3 +46,10 @@ export function expectedShortage(reorderPoint: number, meanLeadDemand: number, s
 /** Economic order quantity: √(2·use·order cost/holding cost). Harris, Factory 10 (1913). */
 export const economicOrder = (yearlyUse: number, orderCost: number, holdingCost: number): number =>
   Math.sqrt(((2 * yearlyUse) / holdingCost) * orderCost);
+
+/** Whole lots that cover what is missing, rounded up; then no more whole lots than fit in the room that is left. */
+export function orderQuantity(missing: number, lot: number, room: number | undefined): number {
+  if (missing <= 0) return 0;
+  const lots = roundUpThings(missing / lot);
+  return lot * (room === undefined ? lots : Math.min(lots, cutDownThings(room / lot)));
+}

@@ -54,12 +54,13 @@ export const about: About = {
       formula: '=OXYGEN.DEMAND_TABLE({"severe";"critical"},{75;25},{10;30})',
       result: [
         ["kind", "count", "flow each", "L/min", "m3/h", "L/day", "liquid L/day", "cylinders/day"],
-        ["severe", 75, 10, 750, 45, 1080000, 1254.4, 155],
-        ["critical", 25, 30, 750, 45, 1080000, 1254.4, 155],
-        ["total", 100, "", 1500, 90, 2160000, 2508.7, 309],
+        ["severe", 75, 10, 750, 45, 1080000, 1254.9, 155],
+        ["critical", 25, 30, 750, 45, 1080000, 1254.9, 155],
+        ["total", 100, "", 1500, 90, 2160000, 2509.8, 309],
       ],
       tolerance: 0.9,
-      source: "liquid at 861 L of gas per litre, the usual figure for 70 °F; the rest is plain arithmetic",
+      source:
+        "liquid by the International Fire Code 2018, table G101.2: 1 gal of liquid is 115.05 ft³ of gas; the rest is plain arithmetic",
       note: "1080000 / 7000 = 154.3 cylinders each, 308.6 together",
     },
   ],

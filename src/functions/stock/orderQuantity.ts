@@ -1,0 +1,48 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { sameUnit } from "../../arguments/quantity";
+import { orderQuantity as wholeLots } from "../../models/stock";
+
+export const args = cellArguments({
+  on_hand: sameUnit,
+  on_order: sameUnit,
+  up_to: sameUnit,
+  lot: sameUnit.positive().default(1),
+  room: sameUnit.mayBeOmitted(),
+});
+
+/**
+ * What to order now: whole lots up to the wanted stock, but no more than still fits. Any one unit will do.
+ *
+ * @customfunction ORDER_QUANTITY
+ * @param on_hand What is there, in any one unit
+ * @param on_order What is ordered and has not come, in the same unit
+ * @param up_to Stock to order up to, in the same unit
+ * @param [lot] Size of one lot, in the same unit, 1 if omitted
+ * @param [room] What still fits when the order comes, in the same unit; no limit if omitted
+ * @returns Amount to order, in the same unit
+ */
+export function orderQuantity(
+  on_hand: any[][],
+  on_order: any[][],
+  up_to: any[][],
+  lot?: any[][],
+  room?: any[][],
+): any[][] {
+  return eachCell(args, [on_hand, on_order, up_to, lot, room], (given) =>
+    wholeLots(given.up_to - given.on_hand - given.on_order, given.lot, given.room),
+  );
+}
+
+export const about: About = {
+  rule: "up to − on hand − on order, in whole lots rounded up; then cut down to the whole lots that fit in the room",
+  range:
+    "Amounts 0 or more in one unit; 0 when nothing is missing or not even one lot fits. Room is what still fits beside what is there and on order.",
+  source: "Plain arithmetic",
+  examples: [
+    { formula: "=OXYGEN.ORDER_QUANTITY(120,0,330)", result: 210 },
+    { formula: "=OXYGEN.ORDER_QUANTITY(120,40,330,50)", result: 200, note: "170 are missing: four lots of 50" },
+    { formula: "=OXYGEN.ORDER_QUANTITY(120,40,330,50,180)", result: 150, note: "Only three lots fit" },
+  ],
+  seeAlso: ["ORDER_UP_TO", "REORDER_POINT", "ECONOMIC_ORDER", "STOCK_LEVELS"],
+};
