@@ -1,3 +1,6 @@
+import { sizeFactors } from "./cylinderUse";
+import { leastClearance, mostTilt } from "./site";
+
 /**
  * Every constant and every default of an argument, with its unit and source: what CONSTANTS lists. A test compares this
  * list with the schemas, so that a default can't change in one place only.
@@ -13,6 +16,7 @@ export interface ConstantRow {
 const practice = "common practice, no source";
 const own = "own planning default";
 const neutral = "neutral: nothing is assumed";
+const factorTexts = "cylinder factors of respiratory-care and emergency-medical teaching texts";
 const exact = "NIST SP 811 (2008), appendix B.8";
 const referenceGas = "gas volumes are stated at 70 °F (21.1 °C) and 101.325 kPa, the usual North American reference";
 
@@ -40,6 +44,12 @@ export const constantRows: readonly ConstantRow[] = [
   { name: "pound per square inch", value: 0.0689475729316836, unit: "bar", source: exact },
   { name: "water vapour pressure at 37 °C", value: 6.28, unit: "kPa", source: "47 mmHg, usual in respiratory physiology texts; from memory" },
   { name: "ideal liquefaction work", value: idealLiquefactionWork, unit: "kWh/L", source: "T₀Δs − Δh from gas at 300 K, 1 atm to saturated liquid, Schmidt & Wagner 1985" },
+  { name: "cylinder factor D", value: sizeFactors.D, unit: "L/psi", source: factorTexts },
+  { name: "cylinder factor E", value: sizeFactors.E, unit: "L/psi", source: factorTexts },
+  { name: "cylinder factor M", value: sizeFactors.M, unit: "L/psi", source: factorTexts },
+  { name: "cylinder factor H/K", value: sizeFactors.H, unit: "L/psi", source: factorTexts },
+  { name: "least clearance of a site", value: leastClearance, unit: "m", source: `${practice}: 6 ft` },
+  { name: "most tilt of a site", value: mostTilt, unit: "°", source: practice },
 
   { name: "draw_ratio", value: 1.25, unit: "L drawn per L filled", source: `${practice}: about 25 L drawn for a 20 L fill` },
   { name: "empty_days", value: 8, unit: "days", source: `${practice}: an unpowered full plant vessel is empty in 8 to 10 days; the cautious end` },

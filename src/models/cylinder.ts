@@ -7,6 +7,11 @@ import {
   zeroCelsius,
 } from "./oxygen";
 
+/** bar gauge: 1 to 301.4 bar absolute, where the gas is checked against published values */
+export const cylinderPressureRange = { least: 0, most: 300 } as const;
+/** °C */
+export const cylinderTemperatureRange = { least: -40, most: 60 } as const;
+
 // Gas litres are at 21.1 °C, 101.325 kPa throughout; pressures bar gauge; temperatures °C. Real gas by the equation of
 // state of Schmidt and Wagner (1985).
 

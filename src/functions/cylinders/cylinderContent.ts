@@ -1,0 +1,42 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { celsius, gaugeBar, waterVolume } from "../../arguments/quantity";
+import { cylinderContent as contentOf, cylinderPressureRange, cylinderTemperatureRange } from "../../models/cylinder";
+
+export const args = cellArguments({
+  water_volume: waterVolume,
+  pressure: gaugeBar.between(cylinderPressureRange.least, cylinderPressureRange.most),
+  temperature: celsius.between(cylinderTemperatureRange.least, cylinderTemperatureRange.most).default(21.1),
+});
+
+/**
+ * Gas in a cylinder, as a real gas, with what stays in it at 0 bar gauge.
+ *
+ * @customfunction CYLINDER_CONTENT
+ * @param water_volume Water volume of the cylinder, stamped on its shoulder [L]
+ * @param pressure Pressure, gauge [bar]
+ * @param [temperature] Temperature of the gas [°C], 21.1 if omitted
+ * @returns Gas at 21.1 °C and 101.325 kPa [L]
+ */
+export function cylinderContent(water_volume: any[][], pressure: any[][], temperature?: any[][]): any[][] {
+  return eachCell(args, [water_volume, pressure, temperature], (given) => contentOf(given.water_volume, given.pressure, given.temperature));
+}
+
+export const about: About = {
+  rule: "water volume × density of oxygen at pressure and temperature / its density at 21.1 °C and 101.325 kPa",
+  range:
+    "0 to 300 bar gauge and −40 to 60 °C; outside is #VALUE!. About one water volume stays in at 0 bar gauge and can't be used. 93 % product differs by about 1 %.",
+  source: "Equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",
+  examples: [
+    { formula: "=OXYGEN.CYLINDER_CONTENT(50,0)", result: 50, tolerance: 1e-6, note: "What stays in an open cylinder" },
+    {
+      formula: '=OXYGEN.CYLINDER_CONTENT(4.7,"2015 psi")',
+      result: 692.5,
+      tolerance: 1.5,
+      note: "A small portable cylinder; an ideal gas would be 650 L",
+      source: "Z = 0.9387 at 2015 psi and 70 °F from the equation of state, outside this project: 4.7 × 2029.7/14.696/0.9387 × 0.99936",
+    },
+  ],
+  seeAlso: ["CYLINDER_PRESSURE", "CONTENT_BY_FACTOR", "CYLINDER_MINUTES", "COMPRESSIBILITY"],
+  caution: "A gauge and a stamp, not this figure, say what a cylinder holds: read the pressure when the gas has settled to room temperature.",
+};

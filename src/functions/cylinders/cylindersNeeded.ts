@@ -1,0 +1,35 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { fraction, gasLitres } from "../../arguments/quantity";
+import { cylindersNeeded as cylindersFor } from "../../models/cylinderUse";
+
+export const args = cellArguments({
+  gas: gasLitres,
+  content: gasLitres.positive(),
+  keep_share: fraction.fromToBelow(0, 1).default(0.1),
+});
+
+/**
+ * Whole cylinders to bring for an amount of gas, with a share kept in each; rounded up.
+ *
+ * @customfunction CYLINDERS_NEEDED
+ * @param gas Gas needed [L]
+ * @param content Gas in one full cylinder [L]
+ * @param [keep_share] Share that stays in each cylinder, 0.1 if omitted
+ * @returns Cylinders
+ */
+export function cylindersNeeded(gas: any[][], content: any[][], keep_share?: any[][]): any[][] {
+  return eachCell(args, [gas, content, keep_share], (given) => cylindersFor(given.gas, given.content, given.keep_share));
+}
+
+export const about: About = {
+  rule: "gas / (content × (1 − keep share)), rounded up to whole cylinders",
+  range: "Content above 0; keep share from 0 to under 1. No gas takes no cylinder.",
+  source: "Plain arithmetic; the reserve of a tenth is an own planning default",
+  examples: [
+    { formula: "=OXYGEN.CYLINDERS_NEEDED(7000,1000)", result: 8, note: "900 L are used of each: 7.8, up to 8" },
+    { formula: "=OXYGEN.CYLINDERS_NEEDED(2160000,7000,0)", result: 309, source: "2160/7 = 308.57, rounded up" },
+  ],
+  seeAlso: ["CYLINDER_MINUTES", "DEMAND_TABLE", "JOURNEY_GAS"],
+  caution: "A planning figure: bring spare cylinders and regulators, secured upright for the journey as the carrier and local rules ask.",
+};

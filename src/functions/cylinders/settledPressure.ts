@@ -1,0 +1,54 @@
+import type { About } from "../../arguments/about";
+import { formatNumber } from "../../arguments/argument";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { celsius, gaugeBar } from "../../arguments/quantity";
+import { invalid } from "../../excel/cellValues";
+import { cylinderPressureRange, cylinderTemperatureRange, settledPressure as pressureOf } from "../../models/cylinder";
+
+const gasTemperature = celsius.between(cylinderTemperatureRange.least, cylinderTemperatureRange.most);
+
+export const args = cellArguments({
+  pressure: gaugeBar.between(cylinderPressureRange.least, cylinderPressureRange.most),
+  temperature: gasTemperature,
+  settled_temperature: gasTemperature.default(21.1),
+});
+
+/**
+ * Pressure that a closed cylinder settles to when its gas comes to another temperature, as after a warm fill.
+ *
+ * @customfunction SETTLED_PRESSURE
+ * @param pressure Pressure now, gauge [bar]
+ * @param temperature Temperature of the gas now [°C]
+ * @param [settled_temperature] Temperature it settles to [°C], 21.1 if omitted
+ * @returns Pressure then, gauge [bar]
+ */
+export function settledPressure(pressure: any[][], temperature: any[][], settled_temperature?: any[][]): any[][] {
+  return eachCell(args, [pressure, temperature, settled_temperature], (given) => {
+    const settled = pressureOf(given.pressure, given.temperature, given.settled_temperature);
+    if (settled > cylinderPressureRange.most * (1 + 1e-9)) {
+      return invalid(`pressure ${formatNumber(given.pressure)} bar would settle to ${formatNumber(settled)} bar, above the 300 bar reached here`);
+    }
+    if (settled < -1e-9) {
+      return invalid(`pressure ${formatNumber(given.pressure)} bar would settle under 0 bar gauge: the cylinder is empty`);
+    }
+    return Math.max(0, settled);
+  });
+}
+
+export const about: About = {
+  rule: "pressure of oxygen at the settled temperature and the density it has now (constant volume)",
+  range: "0 to 300 bar gauge now and then, −40 to 60 °C; outside is #VALUE!. The cylinder's own stretch with heat is left out. The gas, not the wall, has to be at the temperature given.",
+  source: "Equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",
+  examples: [
+    { formula: "=OXYGEN.SETTLED_PRESSURE(150,21.1)", result: 150 },
+    {
+      formula: '=OXYGEN.SETTLED_PRESSURE("2173.8 psi","100 °F","70 °F")',
+      result: 138.93,
+      tolerance: 0.1,
+      note: "A warm fill that settles to 2015 psi",
+      source: "Isochore of the equation of state, computed outside this project: 2015 psi at 70 °F is 2173.8 psi at 100 °F",
+    },
+  ],
+  seeAlso: ["CYLINDER_PRESSURE", "CYLINDER_CONTENT"],
+  caution: "Heat raises the pressure: keep cylinders out of the sun and away from stoves, and never fill beyond what settles to the stamped pressure.",
+};

@@ -1,0 +1,20 @@
+import { cutDownThings, roundUpThings } from "./wholeNumbers";
+
+/**
+ * Handbook factors of cylinder sizes [L of gas for each psi gauge], by letter: full content over 2200 psi, rounded down.
+ * Respiratory-care and emergency-medical teaching texts give the same list.
+ */
+export const sizeFactors = { D: 0.16, E: 0.28, M: 1.56, H: 3.14, K: 3.14 } as const;
+
+/** Gas in a cylinder above the pressure that stays in it [L], by its size factor [L/psi]; pressures in psi gauge. */
+export const contentByFactor = (pressurePsi: number, factor: number, keepPsi: number): number => Math.max(0, pressurePsi - keepPsi) * factor;
+
+/** Minutes that a content [L gas] lasts at a flow [L/min] when a share stays in the cylinder. */
+export const cylinderMinutes = (content: number, flow: number, keepShare: number): number => (content * (1 - keepShare)) / flow;
+
+/** Whole cylinders for an amount of gas [L] when a share of each content [L] stays in it. */
+export const cylindersNeeded = (gas: number, content: number, keepShare: number): number => roundUpThings(gas / (content * (1 - keepShare)));
+
+/** Whole cylinders filled in some hours [h]; each booster fills one after the other, with a change [min] for every one. */
+export const cylindersFilled = (hours: number, fillMinutes: number, changeMinutes: number, boosters: number): number =>
+  cutDownThings((hours * 60) / (fillMinutes + changeMinutes)) * boosters;
