@@ -1,0 +1,20 @@
+import { type CellError, invalid } from "../excel/cellValues";
+import { formatNumber } from "./argument";
+import { fraction } from "./quantity";
+
+/** Oxygen in air as planned with: what a mixture with air can't go below. */
+const inAir = 0.21;
+
+/** Oxygen fraction that a patient breathes; 0.21 is air. */
+export const breathedFraction = fraction.between(inAir, 1);
+
+/** Oxygen fraction of a source that is richer than air. */
+export const sourcePurity = fraction.aboveTo(inAir, 1).default(0.93);
+
+/** Words against a fraction that no mixture of the source with air gives. */
+export const refuseRicherThanSource = (fio2: number, purity: number): CellError | undefined =>
+  fio2 > purity
+    ? invalid(
+        `fio2 ${formatNumber(fio2)} can't be reached: the source holds ${formatNumber(purity)}; take a lower fio2 or give its true source_purity`,
+      )
+    : undefined;

@@ -1,0 +1,37 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { litresPerMinute, minutes as minuteCount, number } from "../../arguments/quantity";
+
+export const args = cellArguments({
+  flow: litresPerMinute,
+  minutes: minuteCount,
+  safety: number.atLeast(1).default(2),
+});
+
+/**
+ * Oxygen to take on a journey with a patient.
+ *
+ * @customfunction JOURNEY_GAS
+ * @param flow Flow that the patient draws from the source [L/min]
+ * @param minutes Planned time from leaving one supply to reaching the next [min]
+ * @param [safety] How many times the planned gas to take, 1 or more, 2 if omitted
+ * @returns Gas to take [L]
+ */
+export function journeyGas(flow: any[][], minutes: any[][], safety?: any[][]): any[][] {
+  return eachCell(args, [flow, minutes, safety], (given) => given.flow * given.minutes * given.safety);
+}
+
+export const about: About = {
+  rule: "flow × minutes × safety",
+  range:
+    "Flow and minutes 0 or more, safety 1 or more. The time counts from bed to bed, with loading and handing over.",
+  source:
+    "Twice the gas of the planned transfer: teaching of emergency medicine (2 × flow × minutes, read on an examination course's page)",
+  examples: [
+    { formula: "=OXYGEN.JOURNEY_GAS(10,16)", result: 320, source: "emergency-medicine course: 2 × 10 × 16" },
+    { formula: '=OXYGEN.JOURNEY_GAS(15,"1.5 h")', result: 2700 },
+  ],
+  seeAlso: ["CYLINDERS_NEEDED", "CYLINDER_MINUTES", "VENTILATOR_FLOW"],
+  caution:
+    "A planning figure; the clinician decides. Secure cylinders in the vehicle, carry a means to ventilate by hand, and check contents before leaving.",
+};

@@ -1,0 +1,66 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { litresPerMinute } from "../../arguments/quantity";
+import { table } from "../../arguments/range";
+import { text } from "../../arguments/text";
+import { invalid } from "../../excel/cellValues";
+import { plannedFlows } from "../../models/bedside";
+
+export const args = cellArguments({
+  kind: text,
+  own_table: table({ kind: text, flow: litresPerMinute }).mayBeOmitted(),
+});
+
+const published: Readonly<Record<string, number>> = plannedFlows;
+
+const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
+
+/**
+ * Flow to plan with for a kind of patient: your own table's if it names the kind, else a published planning flow.
+ *
+ * @customfunction PLANNED_FLOW
+ * @param kind Kind of patient: severe, critical, or a name of your own table
+ * @param [own_table] Your own planning flows in two columns, kind and flow in L/min, which win over the published ones
+ * @returns Planned flow of one patient [L/min]
+ */
+export function plannedFlow(kind: any[][], own_table?: any[][]): any[][] {
+  return eachCell(args, [kind, own_table], (given) => {
+    const own = (given.own_table ?? []).filter((row) => same(row.kind, given.kind));
+    if (own.length > 1)
+      return invalid(`own_table names "${given.kind}" ${own.length} times; keep one row for each kind`);
+    const flow = own[0]?.flow ?? published[given.kind.toLowerCase()];
+    if (flow !== undefined) return flow;
+    const known = [...(given.own_table ?? []).map((row) => row.kind), ...Object.keys(published)];
+    return invalid(
+      `kind "${given.kind.slice(0, 40)}" is not known; enter ${known.slice(0, 12).join(", ")}, or give own_table`,
+    );
+  });
+}
+
+export const about: About = {
+  rule: "own table's flow of the kind; else severe 10 L/min, critical 30 L/min",
+  range:
+    "Adults, as a mean over a day of the planning of a treatment centre. Ward measurements have found much less (a mean of 3 L/min in one hospital), single patients on high flow need twice as much: put your own figures in the table.",
+  source:
+    "WHO, Oxygen sources and distribution for COVID-19 treatment centres, interim guidance, 4 April 2020 (read second hand); ward measurement: Hvarfner et al., PLoS One 2022",
+  examples: [
+    {
+      formula: '=OXYGEN.PLANNED_FLOW("severe")',
+      result: 10,
+      source: "WHO interim guidance of 4 April 2020: 14,400 L a day",
+    },
+    {
+      formula: '=OXYGEN.PLANNED_FLOW("critical")',
+      result: 30,
+      source: "WHO interim guidance of 4 April 2020: 43,200 L a day",
+    },
+    {
+      formula: '=OXYGEN.PLANNED_FLOW("Severe",{"kind","flow";"severe",6;"child",2})',
+      result: 6,
+      note: "Your own table wins",
+    },
+    { formula: '=OXYGEN.PLANNED_FLOW("mild")', result: { error: "#VALUE!", words: "not known" } },
+  ],
+  seeAlso: ["DEMAND_FLOW", "DAILY_DEMAND", "FLOW_AT_LEVEL", "JOURNEY_GAS"],
+  caution: "A planning figure; the clinician decides what each patient gets.",
+};
