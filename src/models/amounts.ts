@@ -1,9 +1,32 @@
-import { absoluteFromGauge, expansionRatio, gasDensity, saturationAtPressure, standardAtmosphere, zeroCelsius } from "./oxygen";
+import {
+  absoluteFromGauge,
+  compressibility,
+  expansionRatio,
+  gasDensity,
+  gaugeFromAbsolute,
+  saturationAtPressure,
+  saturationAtTemperature,
+  standardAtmosphere,
+  zeroCelsius,
+} from "./oxygen";
 
 // Pressures here are bar gauge and temperatures °C, as cells hold them; ranges are the caller's.
 
 /** Density of saturated liquid [kg/L] at a vessel pressure [bar gauge]. */
 export const liquidDensity = (pressure: number): number => saturationAtPressure(absoluteFromGauge(pressure)).liquidDensity / 1000;
+
+/** Temperature [°C] at which liquid boils at a vessel pressure [bar gauge]. */
+export const boilingPoint = (pressure: number): number => saturationAtPressure(absoluteFromGauge(pressure)).temperature - zeroCelsius;
+
+/** Vessel pressure [bar gauge] at which liquid boils at a temperature [°C]. */
+export const saturationPressure = (celsius: number): number => gaugeFromAbsolute(saturationAtTemperature(celsius + zeroCelsius).pressure);
+
+/** Heat of vaporisation [kJ/kg] at a vessel pressure [bar gauge]. */
+export const latentHeat = (pressure: number): number => saturationAtPressure(absoluteFromGauge(pressure)).latentHeat;
+
+/** Compressibility factor of the gas at a pressure [bar gauge] and temperature [°C]. */
+export const compressibilityAt = (pressure: number, celsius: number): number =>
+  compressibility(absoluteFromGauge(pressure), celsius + zeroCelsius);
 
 /** Density of the gas [kg/m³] at a pressure [bar gauge] and temperature [°C]. */
 export const gasDensityAt = (pressure: number, celsius: number): number => gasDensity(absoluteFromGauge(pressure), celsius + zeroCelsius);

@@ -1,0 +1,31 @@
+import { type AmountUnit, amountUnits } from "../models/amounts";
+import { choice } from "./text";
+
+const litreSpellings = ["l", "litre", "litres", "liter", "liters"];
+const gallonSpellings = ["gal", "gallon", "gallons", "us gal", "usgal", "us gallon", "us gallons"];
+const cubicMetreSpellings = ["m3", "m³", "cubic metre", "cubic metres", "cubic meter", "cubic meters", "cum"];
+const cubicFootSpellings = ["ft3", "ft³", "cubic foot", "cubic feet", "cu ft", "cuft"];
+
+/** "liquid gal", "gal liquid", "gal of liquid" … */
+const withState = (states: readonly string[], spellings: readonly string[]): string[] =>
+  states.flatMap((state) => spellings.flatMap((spelling) => [`${state} ${spelling}`, `${spelling} ${state}`, `${spelling} of ${state}`]));
+
+const liquid = ["liquid", "liq", "lox"];
+const gas = ["gas", "gaseous", "gox"];
+
+/** Bare "L" or "m3" is not among them: it does not tell liquid from gas, which differ by a factor of 860. */
+const spellings: Readonly<Record<AmountUnit, readonly string[]>> = {
+  "liquid L": withState(liquid, litreSpellings),
+  "liquid gal": withState(liquid, gallonSpellings),
+  "gas L": withState(gas, litreSpellings),
+  "gas m3": withState(gas, cubicMetreSpellings),
+  "gas ft3": withState(gas, cubicFootSpellings),
+  kg: ["kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes"],
+  lb: ["lbs", "pound", "pounds"],
+};
+
+const aliases: Record<string, AmountUnit> = Object.create(null) as Record<string, AmountUnit>;
+for (const unit of amountUnits) for (const spelling of spellings[unit]) aliases[spelling] = unit;
+
+/** What an amount of oxygen is stated in: a state and a unit, or a mass. */
+export const amountUnit = choice(amountUnits, aliases);

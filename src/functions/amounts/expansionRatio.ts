@@ -1,0 +1,38 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { gasCelsius, gasGauge, vesselGauge } from "../../arguments/oxygenState";
+import { gasFromALitre } from "../../models/amounts";
+
+export const args = cellArguments({
+  pressure: vesselGauge.default(0),
+  gas_temperature: gasCelsius.default(21.1),
+  gas_pressure: gasGauge.default(0),
+});
+
+/**
+ * Litres of gas that a litre of liquid oxygen gives.
+ *
+ * @customfunction EXPANSION_RATIO
+ * @param [pressure] Pressure of the vessel in which it boils [bar], 0 if omitted
+ * @param [gas_temperature] Temperature of the gas [°C], 21.1 if omitted
+ * @param [gas_pressure] Pressure of the gas [bar], 0 if omitted
+ * @returns Gas in litres for each litre of liquid
+ */
+export function expansionRatio(pressure?: any[][], gas_temperature?: any[][], gas_pressure?: any[][]): any[][] {
+  return eachCell(args, [pressure, gas_temperature, gas_pressure], (given) =>
+    gasFromALitre(given.pressure, given.gas_temperature, given.gas_pressure),
+  );
+}
+
+export const about: About = {
+  rule: "density of the liquid / density of the gas",
+  range:
+    "Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas 1 to 301.4 bar absolute and −40 to 60 °C; outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
+  source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
+  examples: [
+    { formula: "=OXYGEN.EXPANSION_RATIO(0)", result: 861, tolerance: 1, source: "International Fire Code 2018, table G101.2: 1 L is 0.861 m³ at 70 °F, 1 atm" },
+    { formula: "=OXYGEN.EXPANSION_RATIO(0,20)", result: 857.2611, tolerance: 0.1, source: "Schmidt & Wagner 1985, evaluated independently" },
+  ],
+  seeAlso: ["GAS_FROM_LIQUID", "LIQUID_FROM_GAS", "SPILL_OXYGEN"],
+  caution: "Liquid shut in without room bursts what holds it: relief valves stay as the maker set them.",
+};

@@ -1,0 +1,16 @@
+/**
+ * Medicinal oxygen by content: monographs "Oxygen" of the European Pharmacopoeia (at least 99.5 % V/V) and of the United
+ * States Pharmacopeia (at least 99.0 %), and "Oxygen 93 per cent" of both (90.0 to 96.0 %). From memory.
+ */
+const classes: readonly { readonly name: string; readonly least: number; readonly most: number }[] = [
+  { name: "oxygen (Ph. Eur.)", least: 0.995, most: 1 },
+  { name: "oxygen (USP)", least: 0.99, most: 1 },
+  { name: "oxygen 93 (Ph. Eur., USP)", least: 0.9, most: 0.96 },
+];
+
+/** 96 % must not miss 0.96 by the rounding of a product. */
+const rounding = 1e-12;
+
+/** Names of every class that a content of oxygen [fraction by volume] meets. */
+export const purityClasses = (purity: number): string[] =>
+  classes.filter(({ least, most }) => purity >= least - rounding && purity <= most + rounding).map(({ name }) => name);
