@@ -1,0 +1,284 @@
+/**
+ * `npm run bench`: what things cost, as ratios against a yardstick measured in the same run, so that the machine drops
+ * out. `-- --smoke` runs each row briefly, to see that it runs. `-- HOURS_TO_FILL` measures functions by id only.
+ */
+import fs from "node:fs";
+import path from "node:path";
+import { PMT } from "@formulajs/formulajs";
+import { gzipSync } from "fflate";
+import { argumentCells, firstExample, type CallById } from "../catalogue/constantFormula";
+import type { ReadFunction } from "../catalogue/readCatalogue";
+import { findBrowser, launchBrowser } from "./browser";
+import { build, buildStamp, distFolder } from "./build";
+import { installHostBridge, type HostBridge } from "./hostBridge";
+import { startStaticServer } from "../server/staticServer";
+
+const smoke = process.argv.includes("--smoke");
+const wantedIds = process.argv.slice(2).filter((word) => /^[A-Z0-9_]+$/.test(word));
+const rounds = smoke ? 1 : 5;
+/** Long enough for a stable median, short enough for 150 functions. */
+const roundNanoseconds = smoke ? 2e5 : 8e6;
+
+let sink: unknown;
+
+/** Nanoseconds a call, the median of several rounds. */
+function nanosecondsPerCall(run: () => unknown): number {
+  for (let warm = 0; warm < (smoke ? 3 : 2000); warm++) {
+    sink = run();
+    if (warm > 20 && warm % 50 === 0 && smoke) break;
+  }
+  let calls = 1;
+  for (;;) {
+    const start = process.hrtime.bigint();
+    for (let call = 0; call < calls; call++) sink = run();
+    const spent = Number(process.hrtime.bigint() - start);
+    if (spent >= roundNanoseconds / 4) {
+      calls = Math.max(1, Math.round((calls * roundNanoseconds) / spent));
+      break;
+    }
+    calls *= 4;
+  }
+  const measured: number[] = [];
+  for (let round = 0; round < rounds; round++) {
+    const start = process.hrtime.bigint();
+    for (let call = 0; call < calls; call++) sink = run();
+    measured.push(Number(process.hrtime.bigint() - start) / calls);
+  }
+  return measured.sort((a, b) => a - b)[Math.floor(measured.length / 2)]!;
+}
+
+const ratio = (value: number, yardstick: number): string => {
+  const times = value / yardstick;
+  return times >= 100 ? times.toFixed(0) : times >= 10 ? times.toFixed(1) : times.toFixed(2);
+};
+
+function printTable(title: string, header: readonly string[], rows: readonly (readonly string[])[]): void {
+  const widths = header.map((word, column) => Math.max(word.length, ...rows.map((row) => row[column]!.length)));
+  const line = (cells: readonly string[]): string => cells.map((cell, column) => (column === 0 ? cell.padEnd(widths[column]!) : cell.padStart(widths[column]!))).join("  ");
+  console.log(`\n${title}\n${line(header)}`);
+  for (const row of rows) console.log(line(row));
+}
+
+interface DirectCall {
+  formula: (values: unknown) => unknown;
+  values: unknown;
+}
+
+/** The formula behind each function with the values of its first example, taken by standing in for eachCell once. */
+function directCalls(): Map<string, DirectCall> {
+  const wrapperPath = require.resolve("../arguments/eachCell");
+  const original = require(wrapperPath) as typeof import("../arguments/eachCell");
+  let seen: DirectCall | undefined;
+  const watched =
+    (run: (args: any, given: any, formula: any) => any) =>
+    (args: any, given: any, formula: any): any =>
+      run(args, given, (values: any) => {
+        seen = { formula, values: { ...values } };
+        return formula(values);
+      });
+  require.cache[wrapperPath]!.exports = { ...original, eachCell: watched(original.eachCell as any), wholeTable: watched(original.wholeTable as any) };
+  const { readCatalogue } = require("../catalogue/readCatalogue") as typeof import("../catalogue/readCatalogue");
+  const found = readCatalogue();
+  const byId = new Map(found.map((each) => [each.record.id, each.call]));
+  const direct = new Map<string, DirectCall>();
+  for (const each of found) {
+    const cells = argumentCells(firstExample(each.record), (id) => byId.get(id));
+    seen = undefined;
+    each.call(...cells);
+    if (seen) direct.set(each.record.id, seen);
+  }
+  // The measured functions are loaded anew, without the stand-in.
+  for (const file of Object.keys(require.cache)) if (/[\\/]src[\\/](functions|arguments|catalogue)[\\/]/.test(file)) delete require.cache[file];
+  return direct;
+}
+
+function functionCosts(): void {
+  const direct = directCalls();
+  const { readCatalogue } = require("../catalogue/readCatalogue") as typeof import("../catalogue/readCatalogue");
+  const found: ReadFunction[] = readCatalogue();
+  const calls = new Map(found.map((each) => [each.record.id, each.call]));
+  const byId: CallById = (id) => calls.get(id);
+  const rows: string[][] = [];
+  const overPmt: number[] = [];
+  for (const { record, call } of found) {
+    if (wantedIds.length > 0 && !wantedIds.includes(record.id)) continue;
+    const cells = argumentCells(firstExample(record), byId);
+    const pmt = nanosecondsPerCall(() => PMT(0.05, 12, 1000, 0));
+    const single = nanosecondsPerCall(() => call(...cells));
+    const model = direct.get(record.id);
+    const plain = model ? nanosecondsPerCall(() => model.formula(model.values)) : undefined;
+    overPmt.push(single / pmt);
+    rows.push([record.id, ratio(single, pmt), plain === undefined ? "–" : ratio(single, plain), plain === undefined ? "–" : ratio(plain, pmt)]);
+  }
+  printTable(
+    "One call of each function by its first example. Yardsticks: PMT of @formulajs/formulajs, and the function's own formula on plain numbers.",
+    ["function", "call / PMT", "call / own formula", "own formula / PMT"],
+    rows,
+  );
+  const sorted = [...overPmt].sort((a, b) => a - b);
+  if (sorted.length > 0) console.log(`median call / PMT: ${ratio(sorted[Math.floor(sorted.length / 2)]!, 1)}`);
+}
+
+function oxygenCosts(): void {
+  const { saturationAtPressure, gasDensity } = require("../models/oxygen") as typeof import("../models/oxygen");
+  const pmt = nanosecondsPerCall(() => PMT(0.05, 12, 1000, 0));
+  let step = 0;
+  const next = (): number => (step = (step + 1) % 4096);
+  const rows = [
+    ["saturation, 1 atm again", nanosecondsPerCall(() => saturationAtPressure(1.01325))],
+    ["saturation, a new pressure each time", nanosecondsPerCall(() => saturationAtPressure(1 + next() * 0.005))],
+    ["gas density, the same again", nanosecondsPerCall(() => gasDensity(150, 293))],
+    ["gas density, a new pressure each time", nanosecondsPerCall(() => gasDensity(50 + next() * 0.05, 293))],
+  ] as const;
+  printTable("Oxygen properties. Yardstick: PMT.", ["property", "call / PMT"], rows.map(([name, cost]) => [name, ratio(cost, pmt)]));
+}
+
+function planningCosts(): void {
+  const { functions } = require("../catalogue/generated/functions") as typeof import("../catalogue/generated/functions");
+  const byId = new Map(functions);
+  const pmt = nanosecondsPerCall(() => PMT(0.05, 12, 1000, 0));
+  const column = <T>(length: number, of: (row: number) => T): T[][] => Array.from({ length }, (_, row) => [of(row)]);
+  const firstDay = 46000;
+  const plan = [
+    column(365, (row) => firstDay + row),
+    column(365, (row) => 40 + (row % 7) * 5),
+    column(365, (row) => (row % 30 === 0 ? 50 : 0)),
+    column(365, (row) => (row % 45 === 10 ? 0 : 24)),
+    Array.from({ length: 10 }, (_, kind) => [1 + (kind % 3), firstDay + kind * 20, 24, 1 + kind * 0.1, 50]),
+    [[20]],
+  ];
+  const items = Array.from({ length: 10 }, (_, item) => [`item ${item + 1}`, 50 + item * 13, 12, 8 + item * 3, 2 + (item % 4)]);
+  const rows: string[][] = [];
+  const stockPlan = byId.get("STOCK_PLAN");
+  if (stockPlan) rows.push(["STOCK_PLAN, 365 days and 10 kinds of plant", ratio(nanosecondsPerCall(() => stockPlan(...plan)), pmt * 3650)]);
+  const bestMix = byId.get("BEST_MIX");
+  if (bestMix) rows.push(["BEST_MIX, 10 items and 2 needs", ratio(nanosecondsPerCall(() => bestMix(items, [[240, 60]])), pmt * 3650)]);
+  printTable("Whole plans. Yardstick: 3,650 calls of PMT, one for each day and kind.", ["plan", "call / 3,650 PMT"], rows);
+}
+
+type BridgedWindow = Window & { _richApiNativeBridge: HostBridge };
+
+async function runtimeCosts(): Promise<void> {
+  if (!findBrowser()) {
+    console.log("\nIn Microsoft's runtime: left out, no browser found.");
+    return;
+  }
+  if (!fs.existsSync(buildStamp)) await build();
+  const server = await startStaticServer({ root: distFolder, port: 0 });
+  const browser = await launchBrowser();
+  try {
+    const page = await browser.newPage();
+    await page.addInitScript(`(${installHostBridge.toString()})()`);
+    await page.goto(`http://localhost:${server.port}/functions.html`);
+    const count = smoke ? 200 : 10_000;
+    const [once, many, calls] = await page.evaluate(
+      async ({ rows, repeats }) => {
+        const bridge = (window as unknown as BridgedWindow)._richApiNativeBridge;
+        const capacities = Array.from({ length: rows }, (_, row) => [50 + (row % 50)]);
+        const median = (spent: number[]): number => spent.sort((a, b) => a - b)[Math.floor(spent.length / 2)]!;
+        const timed = async (run: () => Promise<unknown>): Promise<number> => {
+          const spent: number[] = [];
+          for (let repeat = 0; repeat < repeats; repeat++) {
+            const start = performance.now();
+            await run();
+            spent.push(performance.now() - start);
+          }
+          return median(spent);
+        };
+        const rate = [[1.5]];
+        return [
+          await timed(() => bridge.call("HOURS_TO_FILL", [[[60]], rate, null, null])),
+          await timed(() => bridge.call("HOURS_TO_FILL", [capacities, rate, null, null])),
+          await timed(() => Promise.all(capacities.map((capacity) => bridge.call("HOURS_TO_FILL", [[capacity], rate, null, null])))),
+        ] as const;
+      },
+      { rows: count, repeats: smoke ? 1 : 5 },
+    );
+    printTable(
+      `In Microsoft's runtime in Chromium, ${count.toLocaleString("en")} rows of HOURS_TO_FILL. Yardstick: one call of one cell.`,
+      ["call", "/ one call", "/ the spilled call"],
+      [
+        ["one call that spills every row", ratio(many, once), "1.00"],
+        ["a call for each row", ratio(calls, once), ratio(calls, many)],
+      ],
+    );
+
+    const loads = await page.evaluate(
+      async ({ repeats }) => {
+        const load = async (address: string): Promise<number> => {
+          const text = await (await fetch(address)).text();
+          const spent: number[] = [];
+          for (let repeat = 0; repeat < repeats; repeat++) {
+            const script = document.createElement("script");
+            const file = URL.createObjectURL(new Blob([`/* ${repeat} */\n${text}`], { type: "text/javascript" }));
+            const start = performance.now();
+            await new Promise((resolve, reject) => {
+              script.onload = resolve;
+              script.onerror = reject;
+              script.src = file;
+              document.head.append(script);
+            });
+            spent.push(performance.now() - start);
+          }
+          return spent.sort((a, b) => a - b)[Math.floor(spent.length / 2)]!;
+        };
+        return [await load("/functions.js"), await load("/office/custom-functions-runtime.js")] as const;
+      },
+      { repeats: smoke ? 1 : 9 },
+    ).catch(() => undefined);
+    const size = (file: string): number => gzipSync(fs.readFileSync(path.join(distFolder, file)), { level: 9 }).length;
+    const ours = size("functions.js");
+    const theirs = size(path.join("office", "custom-functions-runtime.js"));
+    printTable(
+      "The functions script. Yardstick: Microsoft's custom-functions-runtime.js, which is loaded before it.",
+      ["what", "ours", "ours / yardstick"],
+      [
+        ["size, gzip", `${(ours / 1024).toFixed(1)} kB`, ratio(ours, theirs)],
+        ["parse and associate", loads ? `${loads[0].toFixed(1)} ms` : "–", loads ? ratio(loads[0], loads[1]) : "–"],
+      ],
+    );
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}
+
+async function engineCosts(): Promise<void> {
+  const { createEngine } = require("../engine/engine") as typeof import("../engine/engine");
+  const { functions } = require("../catalogue/generated/functions") as typeof import("../catalogue/generated/functions");
+  const engine = createEngine(functions);
+  const count = smoke ? 20 : 2000;
+  const timed = async (formula: (row: number) => string): Promise<number> => {
+    const formulas = Array.from({ length: count }, (_, row) => formula(row));
+    const start = process.hrtime.bigint();
+    await engine.calculate(formulas);
+    return Number(process.hrtime.bigint() - start);
+  };
+  await timed((row) => `=SUM(${row},1)`);
+  const builtIn = await timed((row) => `=PMT(0.05,${12 + row},1000,0)`);
+  const ours = await timed((row) => `=OXYGEN.HOURS_TO_FILL(${60 + row},1.5)`);
+  engine.dispose();
+  printTable(
+    `In the local engine, ${count.toLocaleString("en")} formulas. Yardstick: as many of its built-in PMT.`,
+    ["formulas", "/ built-in PMT"],
+    [["OXYGEN.HOURS_TO_FILL", ratio(ours, builtIn)]],
+  );
+}
+
+async function main(): Promise<void> {
+  functionCosts();
+  if (wantedIds.length > 0) return;
+  oxygenCosts();
+  planningCosts();
+  await engineCosts();
+  await runtimeCosts();
+  if (sink === Symbol.iterator) console.log("never");
+}
+
+main().then(
+  () => process.exit(0),
+  (fault: unknown) => {
+    console.error(fault);
+    process.exit(1);
+  },
+);
