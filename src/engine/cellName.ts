@@ -6,7 +6,7 @@ export interface Area {
   readonly endColumn: number;
 }
 
-const columnLetters = (column: number): string => {
+export const columnLetters = (column: number): string => {
   let letters = "";
   for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26)) {
     letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;

@@ -83,7 +83,6 @@ export interface Engine {
   calculateWorkbook(sheets: readonly SheetInput[], names?: WorkbookNames): Promise<ComputedSheet[]>;
   /** All function names known, built-in ones and OXYGEN.<ID>. */
   readonly functionNames: readonly string[];
-  /** Timers of the engine keep a Node process alive all the same: call process.exit when done. */
   dispose(): void;
 }
 

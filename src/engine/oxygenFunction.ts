@@ -12,7 +12,6 @@ import { errorWithWords, wordsOfValue } from "./cellError";
 import { isArrayValue } from "./engineValue";
 
 /** A function of the add-in: its id without namespace, and its call on 2-D arrays of cells. */
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- the cell boundary is untyped on purpose
 export type EngineFunction = readonly [id: string, call: (...cells: any[]) => any[][]];
 
 /** An error that came in, in the form of Excel's data types; `value` brings it back out unchanged. */

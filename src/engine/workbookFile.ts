@@ -36,17 +36,16 @@ const unescapeXml = (text: string): string =>
     .replace(/&apos;/g, "'")
     .replace(/&amp;/g, "&");
 
+/** Characters that XML can't hold are written as _x0007_, as Excel does. */
+const controlCode = (character: string): string =>
+  `_x${character.charCodeAt(0).toString(16).padStart(4, "0").toUpperCase()}_`;
+
 const escapeXml = (text: string): string =>
   text
     .replace(/&/g, "&amp;")
     .replace(/</g, "&lt;")
     .replace(/>/g, "&gt;")
-    // Characters that XML can't hold; Excel writes them in this form.
-    // eslint-disable-next-line no-control-regex -- they are what is looked for
-    .replace(
-      /[\u0000-\u0008\u000b\u000c\u000e-\u001f]/g,
-      (c) => `_x${c.charCodeAt(0).toString(16).padStart(4, "0").toUpperCase()}_`,
-    );
+    .replace(/\p{Cc}/gu, (character) => (/\s/.test(character) ? character : controlCode(character)));
 
 type Parts = Record<string, Uint8Array>;
 

@@ -4,6 +4,7 @@ import path from "node:path";
 import { parseArgs } from "node:util";
 import type { Engine } from "../engine/engine";
 import type { EngineValue } from "../engine/engineValue";
+import type { EngineFunction } from "../engine/oxygenFunction";
 
 const usage = `Computes formulas with the OXYGEN functions and the built-in ones, without Excel.
 
@@ -44,18 +45,32 @@ const readFileOrMisuse = (file: string): Buffer => {
 const unquote = (argument: string): string =>
   argument.length > 1 && argument.startsWith("'") && argument.endsWith("'") ? argument.slice(1, -1) : argument;
 
-const startEngine = async (): Promise<{ engine: Engine; ids: string[] }> => {
-  const list = import("../catalogue/generated/functions").catch((thrown: NodeJS.ErrnoException) => {
-    if (thrown.code !== "MODULE_NOT_FOUND") throw thrown;
+/** Where the functions come from; tests give others. */
+export type FunctionSource = () => Promise<readonly EngineFunction[]>;
+
+const generatedFunctions: FunctionSource = async () => {
+  try {
+    return (await import("../catalogue/generated/functions")).functions;
+  } catch (thrown) {
+    if ((thrown as NodeJS.ErrnoException).code !== "MODULE_NOT_FOUND") throw thrown;
     throw new Error("the list of functions is not made yet: run npm run generate first", { cause: thrown });
-  });
-  const [{ createEngine }, { functions }] = await Promise.all([import("../engine/engine"), list]);
+  }
+};
+
+interface Setting {
+  asJson: boolean;
+  output: CalcOutput;
+  source: FunctionSource;
+}
+
+const startEngine = async (source: FunctionSource): Promise<{ engine: Engine; ids: string[] }> => {
+  const [{ createEngine }, functions] = await Promise.all([import("../engine/engine"), source()]);
   return { engine: createEngine(functions), ids: functions.map(([id]) => id) };
 };
 
-const computeFormulas = async (formulas: readonly string[], asJson: boolean, { out }: CalcOutput): Promise<number> => {
+const computeFormulas = async (formulas: readonly string[], { asJson, output, source }: Setting): Promise<number> => {
   const [{ engine }, { cellJson, cellText }, { isEngineError }] = await Promise.all([
-    startEngine(),
+    startEngine(source),
     import("../engine/cellText"),
     import("../engine/engineValue"),
   ]);
@@ -63,41 +78,20 @@ const computeFormulas = async (formulas: readonly string[], asJson: boolean, { o
   engine.dispose();
   const line = (cells: EngineValue[]): string => cells.map((cell) => cellText(cell).replace(/\s+/g, " ")).join("\t");
   for (const table of tables) {
-    out(asJson ? JSON.stringify(table.map((row) => row.map(cellJson))) : table.map(line).join("\n"));
+    output.out(asJson ? JSON.stringify(table.map((row) => row.map(cellJson))) : table.map(line).join("\n"));
   }
   return tables.some((table) => table.some((row) => row.some(isEngineError))) ? 1 : 0;
 };
 
-const same = (
-  a: EngineValue | undefined,
-  b: EngineValue | undefined,
-  json: (value: EngineValue) => unknown,
-): boolean => {
-  const plain = (value: EngineValue | undefined): unknown => {
-    // An empty text and no value look alike in a cell, and a file may hold either.
-    if (value === undefined || value === "") return "";
-    const cell = json(value);
-    return typeof cell === "object" && cell !== null ? (cell as { error: string }).error : cell;
-  };
-  const [left, right] = [plain(a), plain(b)];
-  if (typeof left !== "number" || typeof right !== "number") return left === right;
-  // Two engines may add in another order: a few units in the last of 15 digits.
-  return Math.abs(left - right) <= 1e-12 * Math.max(Math.abs(left), Math.abs(right)) + 1e-300;
-};
-
-const recompute = async (
-  file: string,
-  copy: string | undefined,
-  asJson: boolean,
-  output: CalcOutput,
-): Promise<number> => {
+const recompute = async (file: string, copy: string | undefined, setting: Setting): Promise<number> => {
+  const { asJson, output, source } = setting;
   const bytes = readFileOrMisuse(file);
-  const [{ engine, ids }, { filledCells, readWorkbook, valuesOnly }, { cellJson, cellText }, { cellsOfArea }] =
+  const [{ engine, ids }, { readWorkbook, valuesOnly }, { compareWithSaved }, { cellJson, cellText }] =
     await Promise.all([
-      startEngine(),
+      startEngine(source),
       import("../engine/workbookFile"),
+      import("../engine/compareWithSaved"),
       import("../engine/cellText"),
-      import("../engine/cellName"),
     ]);
   let saved;
   try {
@@ -108,67 +102,61 @@ const recompute = async (
   const computed = await engine.calculateWorkbook(saved.sheets, saved.names);
   engine.dispose();
 
+  const compared = compareWithSaved(saved, computed);
   const text = (value: EngineValue | undefined): string =>
     value === undefined ? "(empty)" : cellText(value).replace(/\s+/g, " ");
-  let formulaCount = 0;
-  let cellCount = 0;
-  let differences = 0;
-  for (const { name, cells } of computed) {
-    for (const [address, cell] of Object.entries(cells)) {
-      formulaCount++;
-      const filled = new Map(filledCells(address, cell));
-      // Cells that the saved result filled and the new one doesn't.
-      const input = saved.sheets.find((sheet) => sheet.name === name)?.cells[address];
-      const savedArea = input?.formula !== undefined && input.ref ? input.ref : address;
-      for (const inner of cellsOfArea(savedArea)) if (!filled.has(inner)) filled.set(inner, "");
-      for (const [inner, value] of filled) {
-        cellCount++;
-        const before = saved.cached(name, inner);
-        const differs = !same(value, before, cellJson);
-        if (differs) differences++;
-        if (!differs && inner !== address) continue;
-        const place = `${name}!${inner === address ? cell.area : inner}`;
-        if (asJson) {
-          const line = {
-            cell: `${name}!${inner}`,
-            value: cellJson(value),
-            cached: before === undefined ? null : cellJson(before),
-            differs,
-          };
-          output.out(JSON.stringify(line));
-        } else {
-          output.out(`${place}\t${text(value)}\t${text(before)}${differs ? "\tDIFFERS" : ""}`);
-        }
-      }
+  const json = (value: EngineValue | undefined): unknown => (value === undefined ? null : cellJson(value));
+  for (const { sheet, address, area, value, cached, differs } of compared) {
+    // Of a spill that is as saved its first cell is enough.
+    if (!differs && area === undefined) continue;
+    const cell = `${sheet}!${area ?? address}`;
+    output.out(
+      asJson
+        ? JSON.stringify({ cell, value: json(value), cached: json(cached), differs })
+        : `${cell}\t${text(value)}\t${text(cached)}${differs ? "\tDIFFERS" : ""}`,
+    );
+  }
+  if (copy !== undefined) {
+    try {
+      writeFileSync(copy, valuesOnly(bytes, saved, computed));
+    } catch (thrown) {
+      throw new Misuse(`can't write ${copy}: ${(thrown as Error).message}`);
     }
   }
-  if (copy !== undefined) writeFileSync(copy, valuesOnly(bytes, saved, computed));
-  const summary = `${formulaCount} formulas fill ${cellCount} cells; ${differences === 0 ? "none differs" : differences === 1 ? "1 differs" : `${differences} differ`} from the saved values`;
-  if (asJson) output.err(summary);
-  else output.out(summary);
-  return differences > 0 ? 1 : 0;
+  const formulas = compared.filter(({ area }) => area !== undefined).length;
+  const differing = compared.filter(({ differs }) => differs).length;
+  const verdict = differing === 0 ? "none differs" : differing === 1 ? "1 differs" : `${differing} differ`;
+  const summary = `${formulas} formulas fill ${compared.length} cells; ${verdict} from the saved values`;
+  // With --json every line of the output is JSON.
+  (asJson ? output.err : output.out)(summary);
+  return differing > 0 ? 1 : 0;
 };
 
 /** Runs the command; the number is its exit code. */
-export const calc = async (argv: readonly string[], output: CalcOutput): Promise<number> => {
+export const calc = async (
+  argv: readonly string[],
+  output: CalcOutput,
+  source: FunctionSource = generatedFunctions,
+): Promise<number> => {
   try {
     const { values, positionals } = parse(argv);
     if (values.help) {
       output.out(usage.trimEnd());
       return 0;
     }
+    const setting: Setting = { asJson: values.json ?? false, output, source };
     const inputs = positionals.map(unquote);
     const workbooks = inputs.filter((input) => !input.startsWith("=") && /\.xls[xm]$/i.test(input));
     if (workbooks.length > 0) {
-      if (inputs.length > 1 || values.file !== undefined)
-        throw new Misuse("give one workbook and no formulas beside it");
-      return await recompute(workbooks[0]!, values.values, values.json ?? false, output);
+      const hasMore = inputs.length > 1 || values.file !== undefined;
+      if (hasMore) throw new Misuse("give one workbook and no formulas beside it");
+      return await recompute(workbooks[0]!, values.values, setting);
     }
     if (values.values !== undefined) throw new Misuse("--values needs a workbook");
     const lines = values.file === undefined ? [] : decode(readFileOrMisuse(values.file)).split(/\r?\n/);
     const formulas = [...inputs, ...lines.map((line) => line.trim()).filter((line) => line !== "")];
     if (formulas.length === 0) throw new Misuse("give a formula, --file or a workbook");
-    return await computeFormulas(formulas, values.json ?? false, output);
+    return await computeFormulas(formulas, setting);
   } catch (thrown) {
     if (thrown instanceof Misuse) {
       output.err(`${thrown.message}\n\n${usage.trimEnd()}`);

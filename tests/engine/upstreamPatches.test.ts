@@ -124,7 +124,7 @@ test("a throw becomes an error cell, and the other cells are computed", async ()
 test("the pop-up says the cell's words", async () => {
   await open({});
   const shown: unknown[] = [];
-  const alerts = { showAlert: (alert: { message?: unknown }) => void shown.push(alert.message) };
+  const alerts = { showAlert: (alert: { key?: string; message?: unknown }) => void shown.push(alert.message) };
   speakErrorAlerts(alerts, (_unit, _sheet, row) => (row === 2 ? "own words" : ""));
   const location = { unitId: "u", subUnitId: "s", row: 2, col: 0 };
   const alert = { key: "SHEET_FORMULA_ALERT", message: "of the code", location };
