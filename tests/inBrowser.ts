@@ -28,6 +28,7 @@ export interface WatchedPage {
  * skipped and counted at the end of the run; OXYGEN_REQUIRE_BROWSER=1 makes that a failure.
  */
 export const describeInBrowser = (name: string, define: (suite: BrowserSuite) => void): void => {
+  jest.setTimeout(60_000);
   const hasBrowser = findBrowser() !== undefined;
   const required = process.env.OXYGEN_REQUIRE_BROWSER === "1";
   const run = hasBrowser || required ? describe : describe.skip;
