@@ -35,3 +35,7 @@ test("a loss that eats all gives 0, and 1 % entered as 1 is not refused but a lo
   expect(oneNumber(deratedRate, 2, 45, 0, 0.05)).toBe(0);
   expect(errorOf(deratedRate, 2, 45, 0, 1.5)).toMatch(/#VALUE! loss_per_degree must be between 0 and 1/);
 });
+
+test("cold air earns nothing back in thin air: 540.199 of 1013.25 mbar at 5000 m (ISO 2533:1975, table 5)", () => {
+  for (const t of [-40, 0, 21.1]) expect(oneNumber(deratedRate, 1, t, 5000)).toBeCloseTo(540.199 / 1013.25, 5);
+});
