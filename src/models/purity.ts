@@ -1,6 +1,8 @@
 /**
  * Medicinal oxygen by content: monographs "Oxygen" of the European Pharmacopoeia (at least 99.5 % V/V) and of the United
- * States Pharmacopeia (at least 99.0 %), and "Oxygen 93 per cent" of both (90.0 to 96.0 %). From memory.
+ * States Pharmacopeia (at least 99.0 %), and "Oxygen 93 per cent" of both (90.0 to 96.0 %). The first two and the third
+ * of the Ph. Eur. read in transcriptions and notices of the monographs; the third of the USP from memory. The later
+ * monograph "Oxygen 98 per cent" of the Ph. Eur. is not among them.
  */
 const classes: readonly { readonly name: string; readonly least: number; readonly most: number }[] = [
   { name: "oxygen (Ph. Eur.)", least: 0.995, most: 1 },

@@ -1,0 +1,72 @@
+import type { About } from "../../arguments/about";
+import { formatNumber } from "../../arguments/argument";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { vesselGauge } from "../../arguments/oxygenState";
+import { fraction, litres, watts } from "../../arguments/quantity";
+import { levelAboveCapacity } from "../../arguments/vesselLevel";
+import { invalid, noAnswer } from "../../excel/cellValues";
+import { warmClosedVessel } from "../../models/closedVessel";
+
+export const args = cellArguments({
+  capacity: litres.positive(),
+  level: litres,
+  from_pressure: vesselGauge,
+  to_pressure: vesselGauge,
+  heat_leak: watts.positive(),
+  mixing: fraction.aboveTo(0, 1).default(0.2),
+});
+
+/** Three decimals, cut down: a level or pressure that must not be passed. */
+const atMost = (value: number): string => formatNumber(Math.floor(value * 1000) / 1000);
+
+/**
+ * Hours until the pressure in a closed vessel has climbed to an end pressure, such as that of its relief valve.
+ *
+ * @customfunction HOURS_TO_PRESSURE
+ * @param capacity Volume of the vessel to the brim, vapour space included [L]
+ * @param level Liquid in it when it is closed [L]
+ * @param from_pressure Pressure when it is closed [bar]
+ * @param to_pressure End pressure [bar]
+ * @param heat_leak Heat that leaks in [W]
+ * @param [mixing] Share of the time of a fully mixed vessel that a standing one takes, 0.2 if omitted
+ * @returns Hours to the end pressure [h]
+ */
+export function hoursToPressure(
+  capacity: any[][],
+  level: any[][],
+  from_pressure: any[][],
+  to_pressure: any[][],
+  heat_leak: any[][],
+  mixing?: any[][],
+): any[][] {
+  return eachCell(args, [capacity, level, from_pressure, to_pressure, heat_leak, mixing], (given) => {
+    const wrong = levelAboveCapacity(given.level, given.capacity);
+    if (wrong) return wrong;
+    const { from_pressure: from, to_pressure: to } = given;
+    if (to <= from) {
+      return invalid(`to_pressure of ${formatNumber(to)} bar is not above from_pressure of ${formatNumber(from)} bar; a closed vessel only gains pressure`);
+    }
+    const warming = warmClosedVessel(given.capacity, given.level, from, to, given.heat_leak);
+    if (warming.kind === "reaches") return warming.hours * given.mixing;
+    if (warming.kind === "liquid-full") {
+      return noAnswer(
+        `liquid-full at ${atMost(warming.pressure)} bar, before ${formatNumber(to)} bar: at most ${atMost(warming.mostLevel)} L when it is closed leaves vapour space to the end; a liquid-full vessel can burst, so vent or draw it down by the maker's manual`,
+      );
+    }
+    return noAnswer(`the last liquid is gone at ${formatNumber(warming.pressure)} bar, before ${formatNumber(to)} bar; the rule holds only while liquid is left`);
+  });
+}
+
+export const about: About = {
+  rule: "mixing × (internal energy at the end − at the start) / heat leak, liquid and vapour saturated at both",
+  range:
+    "Both pressures 0.5 to 25 bar absolute, entered as bar gauge; an end that is not above the start and a level above the capacity are #VALUE!. Liquid swells as it warms: a vessel that becomes liquid-full before the end, or runs out of liquid, is #N/A with the level or pressure. The metal's heat is left out. Mixing 1 is a stirred vessel, the longest time; a standing one has a warm top layer and gets there several times sooner.",
+  source: "First law for a closed vessel; properties of pure oxygen: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175; mixing 0.2: own planning default",
+  examples: [
+    { formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"22 psi",12,1)', result: 16.73162, tolerance: 0.002, note: "Fully mixed", source: "Schmidt & Wagner 1985, energy balance evaluated independently" },
+    { formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"22 psi",12)', result: 3.346324, tolerance: 0.0005, note: "Standing: a fifth of it" },
+    { formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"35 psi",12)', result: { error: "#N/A", words: "liquid-full at 1.799 bar" }, note: "95 % full is too full for a 35 psi valve" },
+  ],
+  seeAlso: ["MOST_COLD_FILL", "HEAT_LEAK", "SATURATION_PRESSURE"],
+  caution: "An estimate for planning, never a permit to leave a vessel closed. Relief valves stay as the maker set them and are kept free of ice; local pressure codes and the maker's manual rule.",
+};
