@@ -8,6 +8,9 @@ export const grossDraw = (netFill: number, drawRatio: number): number => netFill
 /** Fill [L] that a drawn amount [L] gives. */
 export const netFill = (drawn: number, drawRatio: number): number => drawn / drawRatio;
 
+/** Liquid [L] that a fill [L] loses as gas. */
+export const transferLoss = (fill: number, drawRatio: number): number => fill * (drawRatio - 1);
+
 /** Whole fills from what stands above a level to keep [L]. */
 export const fillsAvailable = (level: number, fillEach: number, keep: number, drawRatio: number): number =>
   cutDownThings(Math.max(0, level - keep) / (fillEach * drawRatio));

@@ -1,0 +1,33 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { litres, number } from "../../arguments/quantity";
+import { transferLoss as lossOf } from "../../models/transferring";
+
+export const args = cellArguments({
+  net_fill: litres,
+  draw_ratio: number.atLeast(1).default(1.25),
+});
+
+/**
+ * Liquid that is lost as gas while a vessel is filled.
+ *
+ * @customfunction TRANSFER_LOSS
+ * @param net_fill Liquid that ends up in the vessel [L]
+ * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @returns Liquid lost [L]
+ */
+export function transferLoss(net_fill: any[][], draw_ratio?: any[][]): any[][] {
+  return eachCell(args, [net_fill, draw_ratio], (given) => lossOf(given.net_fill, given.draw_ratio));
+}
+
+export const about: About = {
+  rule: "net fill × (draw ratio − 1)",
+  range: "Draw ratio 1 or more.",
+  source: "Draw ratio: common practice, no source; better from your own weights (DRAW_RATIO)",
+  examples: [
+    { formula: "=OXYGEN.TRANSFER_LOSS(20)", result: 5, note: "25 L drawn for a 20 L fill" },
+    { formula: "=OXYGEN.TRANSFER_LOSS({20;40},1.5)", result: [[10], [20]] },
+  ],
+  seeAlso: ["GROSS_DRAW", "FLASH_LOSS", "COOL_DOWN_LOSS", "GAS_FROM_LIQUID"],
+  caution: "What is lost goes into the air around you: a litre becomes some 860 L of gas. Fill outdoors or with strong ventilation, away from fuel, oil and anything that sparks.",
+};
