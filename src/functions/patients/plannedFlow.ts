@@ -11,7 +11,7 @@ export const args = cellArguments({
   own_table: table({ kind: text, flow: litresPerMinute }).mayBeOmitted(),
 });
 
-const published: Readonly<Record<string, number>> = plannedFlows;
+const published = new Map<string, number>(Object.entries(plannedFlows));
 
 const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
@@ -28,9 +28,9 @@ export function plannedFlow(kind: any[][], own_table?: any[][]): any[][] {
     const own = (given.own_table ?? []).filter((row) => same(row.kind, given.kind));
     if (own.length > 1)
       return invalid(`own_table names "${given.kind}" ${own.length} times; keep one row for each kind`);
-    const flow = own[0]?.flow ?? published[given.kind.toLowerCase()];
+    const flow = own[0]?.flow ?? published.get(given.kind.toLowerCase());
     if (flow !== undefined) return flow;
-    const known = [...(given.own_table ?? []).map((row) => row.kind), ...Object.keys(published)];
+    const known = [...(given.own_table ?? []).map((row) => row.kind), ...published.keys()];
     return invalid(
       `kind "${given.kind.slice(0, 40)}" is not known; enter ${known.slice(0, 12).join(", ")}, or give own_table`,
     );
