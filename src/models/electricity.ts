@@ -5,8 +5,8 @@
  * transcriptions of the 2017 and 2023 editions. The ratings 1, 3, 6, 10 and 601 A, which exist for fuses alone, are left out.
  */
 export const standardCircuits: readonly number[] = [
-  15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400, 450, 500, 600, 700, 800,
-  1000, 1200, 1600, 2000, 2500, 3000, 4000, 5000, 6000,
+  15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400, 450, 500, 600,
+  700, 800, 1000, 1200, 1600, 2000, 2500, 3000, 4000, 5000, 6000,
 ];
 
 /** Share of a continuous current that a circuit must carry: NEC 210.20(A). */
@@ -68,11 +68,18 @@ export const startKva = (motorPower: number, kvaPerHorsepower: number, voltageDi
 /**
  * Fuel [L/h] at a load share, straight between the maker's points (in rising order of load). Undefined outside them.
  */
-export function fuelBetween(loadShare: number, loadPoints: readonly number[], fuelPoints: readonly number[]): number | undefined {
+export function fuelBetween(
+  loadShare: number,
+  loadPoints: readonly number[],
+  fuelPoints: readonly number[],
+): number | undefined {
   const last = loadPoints.length - 1;
   const noise = 1e-12 * loadPoints[last]!;
   if (loadShare < loadPoints[0]! - noise || loadShare > loadPoints[last]! + noise) return undefined;
-  const upper = Math.max(1, loadPoints.findIndex((point) => point >= loadShare - noise));
+  const upper = Math.max(
+    1,
+    loadPoints.findIndex((point) => point >= loadShare - noise),
+  );
   const [x0, x1] = [loadPoints[upper - 1]!, loadPoints[upper]!];
   const [y0, y1] = [fuelPoints[upper - 1]!, fuelPoints[upper]!];
   return y0 + ((y1 - y0) * (Math.min(Math.max(loadShare, x0), x1) - x0)) / (x1 - x0);

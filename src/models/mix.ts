@@ -37,7 +37,8 @@ const roundingShare = 1e-9;
 const weigh = (coefficients: readonly number[], counts: readonly number[]): number =>
   coefficients.reduce((total, coefficient, index) => total + coefficient * counts[index]!, 0);
 
-const largest = (numbers: readonly number[]): number => numbers.reduce((most, each) => Math.max(most, Math.abs(each)), 0);
+const largest = (numbers: readonly number[]): number =>
+  numbers.reduce((most, each) => Math.max(most, Math.abs(each)), 0);
 
 /** What rounding may leave open where `coefficients` × `counts` is compared with `bound`. */
 const slackOf = (coefficients: readonly number[], counts: readonly number[], bound: number): number =>
@@ -72,7 +73,10 @@ function largestTotal(
     const scale = largest(row.coefficients) || 1;
     const floor = row.atLeast === undefined ? undefined : (row.atLeast - roundingShare * Math.abs(row.atLeast)) / scale;
     const ceiling = row.atMost === undefined ? undefined : (row.atMost + roundingShare * Math.abs(row.atMost)) / scale;
-    constraints.push([`row ${at}`, { ...(floor !== undefined && { min: floor }), ...(ceiling !== undefined && { max: ceiling }) }]);
+    constraints.push([
+      `row ${at}`,
+      { ...(floor !== undefined && { min: floor }), ...(ceiling !== undefined && { max: ceiling }) },
+    ]);
     row.coefficients.forEach((each, index) => {
       if (each !== 0) coefficients[index]!.push([`row ${at}`, each / scale]);
     });
@@ -80,7 +84,10 @@ function largestTotal(
   aim.forEach((_, index) => {
     const limit = high[index];
     if (low[index]! <= 0 && limit === undefined) return;
-    constraints.push([`unit ${index}`, { ...(low[index]! > 0 && { min: low[index]! }), ...(limit !== undefined && { max: limit }) }]);
+    constraints.push([
+      `unit ${index}`,
+      { ...(low[index]! > 0 && { min: low[index]! }), ...(limit !== undefined && { max: limit }) },
+    ]);
     coefficients[index]!.push([`unit ${index}`, 1]);
   });
 
@@ -100,7 +107,9 @@ function largestTotal(
   if (answer.status === "cycled") return { kind: "uneven" };
   const counts = aim.map(() => 0);
   for (const [index, value] of answer.variables) counts[index] = Math.round(value);
-  const sound = counts.every((each, index) => each <= largestCount && each >= low[index]! && (high[index] === undefined || each <= high[index]!));
+  const sound = counts.every(
+    (each, index) => each <= largestCount && each >= low[index]! && (high[index] === undefined || each <= high[index]!),
+  );
   if (!sound || !rows.every((row) => holds(row, counts))) return { kind: "uneven" };
   return { kind: "found", counts, total: weigh(aim, counts) };
 }
@@ -116,7 +125,8 @@ function findShortNeed(items: readonly MixItem[], needs: readonly number[], stop
       const gives = item.gives[need]!;
       return gives > 0 && item.most !== 0 ? total + gives * (item.most ?? Infinity) : total;
     }, 0);
-    if (reach < needs[need]! - roundingShare * Math.abs(needs[need]!)) return { kind: "short", need, reach, together: false };
+    if (reach < needs[need]! - roundingShare * Math.abs(needs[need]!))
+      return { kind: "short", need, reach, together: false };
   }
   for (let need = 1; need < needs.length; need++) {
     const before = needs.slice(0, need).map((atLeast, index) => ({ coefficients: given(index), atLeast }));
@@ -145,7 +155,13 @@ export function bestMix(items: readonly MixItem[], needs: readonly number[], mil
   const low = items.map(() => 0);
   const high = items.map((item) => item.most);
 
-  const first = largestTotal(goals.map((goal) => -goal), rows, low, high, stopAt);
+  const first = largestTotal(
+    goals.map((goal) => -goal),
+    rows,
+    low,
+    high,
+    stopAt,
+  );
   if (first.kind === "none") return findShortNeed(items, needs, stopAt);
   if (first.kind !== "found") return first;
   let { counts } = first;
@@ -153,7 +169,13 @@ export function bestMix(items: readonly MixItem[], needs: readonly number[], mil
 
   const idle = goals.map((goal) => (goal === 0 ? 1 : 0));
   if (weigh(idle, counts) > 0) {
-    const fewest = largestTotal(idle.map((each) => -each), rows, low, high, stopAt);
+    const fewest = largestTotal(
+      idle.map((each) => -each),
+      rows,
+      low,
+      high,
+      stopAt,
+    );
     if (fewest.kind === "slow") return fewest;
     if (fewest.kind === "found") counts = fewest.counts;
   }
@@ -163,7 +185,13 @@ export function bestMix(items: readonly MixItem[], needs: readonly number[], mil
     const raised = low.slice();
     raised[item] = counts[item]! + 1;
     if (high[item] === undefined || raised[item]! <= high[item]!) {
-      const more = largestTotal(items.map((_, index) => (index === item ? 1 : 0)), rows, raised, high, stopAt);
+      const more = largestTotal(
+        items.map((_, index) => (index === item ? 1 : 0)),
+        rows,
+        raised,
+        high,
+        stopAt,
+      );
       if (more.kind === "slow") return more;
       if (more.kind === "found") counts = more.counts;
     }

@@ -25,16 +25,23 @@ export const args = cellArguments({
 export function drainBy(ship_date: any[][], level: any[][], drain_rate: any[][], warm_days: any[][]): any[][] {
   return eachCell(args, [ship_date, level, drain_rate, warm_days], (given) => {
     const day = lastDrainDay(given.ship_date, given.level, given.drain_rate, given.warm_days);
-    return day >= firstSerial ? dateCell(day) : invalid("level and warm_days reach back before 1900-03-01; check level, drain_rate and warm_days");
+    return day >= firstSerial
+      ? dateCell(day)
+      : invalid("level and warm_days reach back before 1900-03-01; check level, drain_rate and warm_days");
   });
 }
 
 export const about: About = {
   rule: "INT(ship date − warm days − level / drain rate / 24)",
-  range: "Drain rate above 0. Part days are cut off, so that work begins a day early rather than late; the ship date counts from its first hour.",
+  range:
+    "Drain rate above 0. Part days are cut off, so that work begins a day early rather than late; the ship date counts from its first hour.",
   source: "Plain arithmetic; the days to warm up are the maker's",
   examples: [
-    { formula: '=OXYGEN.DRAIN_BY("2026-03-20",60,5,3)', result: 46097, note: "12 h of draining and 3 days of warming: 16 March (serial 46097)" },
+    {
+      formula: '=OXYGEN.DRAIN_BY("2026-03-20",60,5,3)',
+      result: 46097,
+      note: "12 h of draining and 3 days of warming: 16 March (serial 46097)",
+    },
     { formula: '=OXYGEN.DRAIN_BY("2026-03-20",0,5,3)', result: 46098, note: "Already empty: 17 March" },
   ],
   seeAlso: ["DRAIN_HOURS", "DRAIN_CHECK"],

@@ -28,14 +28,26 @@ const mostUnits = 100000;
  * @param [pallet_floor] Floor of a pallet [m²], 1.2 if omitted
  * @returns Pallets
  */
-export function palletsNeeded(counts: any[][], masses: any[][], floors: any[][], pallet_mass?: any[][], pallet_floor?: any[][]): any[][] {
+export function palletsNeeded(
+  counts: any[][],
+  masses: any[][],
+  floors: any[][],
+  pallet_mass?: any[][],
+  pallet_floor?: any[][],
+): any[][] {
   return eachCell(args, [counts, masses, floors, pallet_mass, pallet_floor], (given) => {
     const unequal =
-      sameLength({ counts: given.counts, masses: given.masses }) ?? sameLength({ counts: given.counts, floors: given.floors });
+      sameLength({ counts: given.counts, masses: given.masses }) ??
+      sameLength({ counts: given.counts, floors: given.floors });
     if (unequal) return unequal;
     const units = given.counts.reduce((total, each) => total + each, 0);
-    if (units > mostUnits) return invalid(`counts add up to ${formatNumber(units)} units; ${mostUnits} at most are packed here`);
-    const kinds = given.counts.map((each, index) => ({ count: each, mass: given.masses[index]!, floor: given.floors[index]! }));
+    if (units > mostUnits)
+      return invalid(`counts add up to ${formatNumber(units)} units; ${mostUnits} at most are packed here`);
+    const kinds = given.counts.map((each, index) => ({
+      count: each,
+      mass: given.masses[index]!,
+      floor: given.floors[index]!,
+    }));
     const tooLarge = tooLargeForPallet(kinds, given.pallet_mass, given.pallet_floor);
     if (tooLarge < 0) return palletsFor(kinds, given.pallet_mass, given.pallet_floor);
     const { mass, floor } = kinds[tooLarge]!;
@@ -47,12 +59,23 @@ export function palletsNeeded(counts: any[][], masses: any[][], floors: any[][],
 
 export const about: About = {
   rule: "first-fit decreasing: units in falling order of the tighter of mass / pallet mass and floor / pallet floor, each on the first pallet with room for both",
-  range: "Whole units, not stacked, 100 000 at most. Floors are compared by area alone: shapes that leave gaps need more. A unit that exceeds a pallet is #VALUE!. The method may now and then ask for one pallet more than a perfect packing.",
-  source: "First-fit decreasing: Johnson, Near-optimal bin packing algorithms, MIT 1973; pallet of 1.2 m × 1.0 m, ISO 6780; 1000 kg is an own planning default",
+  range:
+    "Whole units, not stacked, 100 000 at most. Floors are compared by area alone: shapes that leave gaps need more. A unit that exceeds a pallet is #VALUE!. The method may now and then ask for one pallet more than a perfect packing.",
+  source:
+    "First-fit decreasing: Johnson, Near-optimal bin packing algorithms, MIT 1973; pallet of 1.2 m × 1.0 m, ISO 6780; 1000 kg is an own planning default",
   examples: [
-    { formula: "=OXYGEN.PALLETS_NEEDED({17},{260},{0.3},907,1.2)", result: 6, note: "Four fit the floor, three the mass: 17 / 3", source: "17 / min(4, INT(907/260)), rounded up" },
+    {
+      formula: "=OXYGEN.PALLETS_NEEDED({17},{260},{0.3},907,1.2)",
+      result: 6,
+      note: "Four fit the floor, three the mass: 17 / 3",
+      source: "17 / min(4, INT(907/260)), rounded up",
+    },
     { formula: "=OXYGEN.PALLETS_NEEDED({17},{100},{0.3})", result: 5, note: "The floor is tighter: four a pallet" },
-    { formula: "=OXYGEN.PALLETS_NEEDED({2;4},{700;250},{0.6;0.3})", result: 3, note: "700 + 250 kg on two pallets, the other 2 × 250 kg on a third" },
+    {
+      formula: "=OXYGEN.PALLETS_NEEDED({2;4},{700;250},{0.6;0.3})",
+      result: 3,
+      note: "700 + 250 kg on two pallets, the other 2 × 250 kg on a third",
+    },
   ],
   seeAlso: ["SHIPPED_MASS", "TRIPS_NEEDED", "TIE_DOWNS_NEEDED"],
   caution:

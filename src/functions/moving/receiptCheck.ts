@@ -29,7 +29,10 @@ export function receiptCheck(shock: any[][], tilt: any[][], noted: any[][], crat
       if (!found) return ["nothing to note", "sign as received"];
       return given.noted
         ? ["noted", "keep a copy signed by the driver; report to carrier and sender today"]
-        : ["not noted", "write on the bill of lading what was found before signing; keep a copy signed by the driver; report to carrier and sender today"];
+        : [
+            "not noted",
+            "write on the bill of lading what was found before signing; keep a copy signed by the driver; report to carrier and sender today",
+          ];
     };
     return [
       ["item", "state", "action"],
@@ -43,7 +46,8 @@ export function receiptCheck(shock: any[][], tilt: any[][], noted: any[][], crat
 
 export const about: About = {
   rule: "a tripped indicator or a damaged crate goes on the bill of lading before it is signed, and the goods are inspected before use",
-  range: "TRUE or FALSE each. A tripped indicator is a warning, not proof of damage, and no reason by itself to refuse the crate; an indicator that has not tripped is no proof of soundness.",
+  range:
+    "TRUE or FALSE each. A tripped indicator is a warning, not proof of damage, and no reason by itself to refuse the crate; an indicator that has not tripped is no proof of soundness.",
   source: "common practice, no source: instructions on shock and tilt indicators and of freight carriers agree on it",
   examples: [
     {
@@ -63,7 +67,11 @@ export const about: About = {
         ["item", "state", "action"],
         ["shock indicator", "not tripped", "nothing to do; keep the indicator in view until unpacked"],
         ["tilt indicator", "not tripped", "nothing to do; keep the indicator in view until unpacked"],
-        ["crate", "damaged", "photograph it, open and inspect with care, and use nothing inside until it is found sound"],
+        [
+          "crate",
+          "damaged",
+          "photograph it, open and inspect with care, and use nothing inside until it is found sound",
+        ],
         ["bill of lading", "noted", "keep a copy signed by the driver; report to carrier and sender today"],
       ],
       note: "A broken crate, already written down",

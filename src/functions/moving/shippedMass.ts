@@ -23,7 +23,9 @@ export function shippedMass(counts: any[][], masses: any[][], packing_share?: an
   return eachCell(
     args,
     [counts, masses, packing_share],
-    (given) => sameLength({ counts: given.counts, masses: given.masses }) ?? massOf(given.counts, given.masses, given.packing_share),
+    (given) =>
+      sameLength({ counts: given.counts, masses: given.masses }) ??
+      massOf(given.counts, given.masses, given.packing_share),
   );
 }
 
@@ -32,8 +34,16 @@ export const about: About = {
   range: "Counts are whole; both ranges have as many cells, and a blank among them is #VALUE!.",
   source: "Plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.SHIPPED_MASS({2;10},{400;12.5},0.1)", result: 1017.5, note: "925 kg of goods and a tenth for crates" },
-    { formula: '=OXYGEN.SHIPPED_MASS({3},{"100 lb"})', result: 136.077711, source: "NIST SP 811: 1 lb = 0.453 592 37 kg" },
+    {
+      formula: "=OXYGEN.SHIPPED_MASS({2;10},{400;12.5},0.1)",
+      result: 1017.5,
+      note: "925 kg of goods and a tenth for crates",
+    },
+    {
+      formula: '=OXYGEN.SHIPPED_MASS({3},{"100 lb"})',
+      result: 136.077711,
+      source: "NIST SP 811: 1 lb = 0.453 592 37 kg",
+    },
   ],
   seeAlso: ["PALLETS_NEEDED", "TRIPS_NEEDED", "TIE_DOWNS_NEEDED"],
   caution:

@@ -26,11 +26,18 @@ export function tieDownsNeeded(mass: any[][], length: any[][], working_load: any
 
 export const about: About = {
   rule: "the larger of mass / 2 / working load, rounded up, and the least number by length: 1 up to 5 ft and 1100 lb; else 2 up to 10 ft, and 1 more for each further 10 ft or part",
-  range: "One piece with nothing in front that blocks it (no headboard assumed). Strap over the cargo, from one side of the vehicle to the other; enter half the limit for a strap that ends on the cargo or returns to the same side. Special rules for listed goods and heavy vehicles are not in it.",
-  source: "United States road rule 49 CFR 393.106(d) (working loads at least half the mass) and 393.110(b) (least number by length); its feet and pounds are used (1.524 m, 498.95 kg, 3.048 m)",
+  range:
+    "One piece with nothing in front that blocks it (no headboard assumed). Strap over the cargo, from one side of the vehicle to the other; enter half the limit for a strap that ends on the cargo or returns to the same side. Special rules for listed goods and heavy vehicles are not in it.",
+  source:
+    "United States road rule 49 CFR 393.106(d) (working loads at least half the mass) and 393.110(b) (least number by length); its feet and pounds are used (1.524 m, 498.95 kg, 3.048 m)",
   examples: [
     { formula: '=OXYGEN.TIE_DOWNS_NEEDED("1100 lb","5 ft",500)', result: 1, source: "49 CFR 393.110(b)(1)" },
-    { formula: "=OXYGEN.TIE_DOWNS_NEEDED(600,1.2,1000)", result: 2, note: "Short but heavier than 1100 lb", source: "49 CFR 393.110(b)(2)(i)" },
+    {
+      formula: "=OXYGEN.TIE_DOWNS_NEEDED(600,1.2,1000)",
+      result: 2,
+      note: "Short but heavier than 1100 lb",
+      source: "49 CFR 393.110(b)(2)(i)",
+    },
     { formula: "=OXYGEN.TIE_DOWNS_NEEDED(600,3.65,100)", result: 3, note: "600 / 2 / 100 = 3; by length also 3" },
     { formula: "=OXYGEN.TIE_DOWNS_NEEDED(3000,2,400)", result: 4, note: "The mass decides: 1500 / 400 = 3.75" },
   ],

@@ -19,12 +19,15 @@ export const args = cellArguments({
  * @returns Trips, rounded up
  */
 export function tripsNeeded(mass: any[][], capacity: any[][], load_share?: any[][]): any[][] {
-  return eachCell(args, [mass, capacity, load_share], (given) => roundUpThings(given.mass / (given.capacity * given.load_share)));
+  return eachCell(args, [mass, capacity, load_share], (given) =>
+    roundUpThings(given.mass / (given.capacity * given.load_share)),
+  );
 }
 
 export const about: About = {
   rule: "mass / (capacity × load share), rounded up",
-  range: "Capacity above 0, load share above 0 to 1. By mass alone: units that can't be parted may need more (PALLETS_NEEDED shows how they pack).",
+  range:
+    "Capacity above 0, load share above 0 to 1. By mass alone: units that can't be parted may need more (PALLETS_NEEDED shows how they pack).",
   source: "Plain arithmetic",
   examples: [
     { formula: "=OXYGEN.TRIPS_NEEDED(2600,1000)", result: 3 },

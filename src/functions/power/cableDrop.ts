@@ -36,7 +36,9 @@ export function cableDrop(
 ): any[][] {
   return eachCell(args, [current, length, area_mm2, voltage, temperature, phases], (given) => {
     if (given.phases === 2) {
-      return invalid("phases must be 1 or 3; this is 2. A load between two lines of a split supply is 1 phase at the line-to-line voltage");
+      return invalid(
+        "phases must be 1 or 3; this is 2. A load between two lines of a split supply is 1 phase at the line-to-line voltage",
+      );
     }
     const lost = dropOf(given.current, given.length, given.area_mm2, given.temperature, given.phases);
     return lost < given.voltage
@@ -49,8 +51,10 @@ export function cableDrop(
 
 export const about: About = {
   rule: "2 × I × length × R / V (√3 in place of 2 with three phases), R = 0.017241 / area × (234.5 + T) / 254.5 Ω/m",
-  range: "Plain copper from −40 to 150 °C. Resistance alone, at power factor 1: reactance adds in thick cables. Printed tables of stranded cable run up to 6 % higher. A drop of the whole voltage is #VALUE!.",
-  source: "IEC 60028 (0.017241 Ω·mm²/m at 20 °C, −234.5 °C); 75 °C is the conductor temperature of NEC (NFPA 70) chapter 9, table 8",
+  range:
+    "Plain copper from −40 to 150 °C. Resistance alone, at power factor 1: reactance adds in thick cables. Printed tables of stranded cable run up to 6 % higher. A drop of the whole voltage is #VALUE!.",
+  source:
+    "IEC 60028 (0.017241 Ω·mm²/m at 20 °C, −234.5 °C); 75 °C is the conductor temperature of NEC (NFPA 70) chapter 9, table 8",
   examples: [
     {
       formula: "=OXYGEN.CABLE_DROP(24,50,6,240,70)",
@@ -59,7 +63,12 @@ export const about: About = {
       note: "Over the 3 % that NEC 210.19(A) advises for a branch",
       source: "by hand: 2 × 24 × 50 × 0.017241/6 × 304.5/254.5 = 8.25129 V, over 240 V",
     },
-    { formula: "=OXYGEN.CABLE_DROP(10,29,2.5,200,20)", result: 0.0199996, tolerance: 1e-6, note: "At 20 °C: 2 × 10 × 29 × 0.017241 / 2.5 = 4.0 V" },
+    {
+      formula: "=OXYGEN.CABLE_DROP(10,29,2.5,200,20)",
+      result: 0.0199996,
+      tolerance: 1e-6,
+      note: "At 20 °C: 2 × 10 × 29 × 0.017241 / 2.5 = 4.0 V",
+    },
   ],
   seeAlso: ["LINE_CURRENT", "CIRCUIT_NEEDED"],
   caution:

@@ -24,19 +24,30 @@ export function circuitNeeded(current: any[][], continuous?: any[][]): any[][] {
     [current, continuous],
     (given) =>
       circuitFor(given.current, given.continuous) ??
-      noAnswer(`above the largest standard circuit of ${standardCircuits[standardCircuits.length - 1]} A; split the load over several circuits`),
+      noAnswer(
+        `above the largest standard circuit of ${standardCircuits[standardCircuits.length - 1]} A; split the load over several circuits`,
+      ),
   );
 }
 
 export const about: About = {
   rule: "next standard size ≥ 1.25 × continuous current; ≥ the current itself if it is not continuous",
-  range: "Standard sizes from 15 to 6000 A, without the sizes that exist for fuses alone; more is #N/A. Motor circuits follow rules of their own (NEC article 430).",
-  source: "NEC (NFPA 70) 240.6(A), standard sizes; 210.20(A), 125 % of a continuous load; article 100, continuous = 3 hours or more",
+  range:
+    "Standard sizes from 15 to 6000 A, without the sizes that exist for fuses alone; more is #N/A. Motor circuits follow rules of their own (NEC article 430).",
+  source:
+    "NEC (NFPA 70) 240.6(A), standard sizes; 210.20(A), 125 % of a continuous load; article 100, continuous = 3 hours or more",
   examples: [
-    { formula: "=OXYGEN.CIRCUIT_NEEDED(24)", result: 30, source: "NEC 210.20(A): a 30 A circuit carries 24 A continuously" },
+    {
+      formula: "=OXYGEN.CIRCUIT_NEEDED(24)",
+      result: 30,
+      source: "NEC 210.20(A): a 30 A circuit carries 24 A continuously",
+    },
     { formula: "=OXYGEN.CIRCUIT_NEEDED(24,FALSE)", result: 25, note: "Runs for less than 3 hours" },
     { formula: "=OXYGEN.CIRCUIT_NEEDED(24.1)", result: 35, note: "1.25 × 24.1 = 30.125" },
-    { formula: "=OXYGEN.CIRCUIT_NEEDED(6001,FALSE)", result: { error: "#N/A", words: "above the largest standard circuit of 6000 A" } },
+    {
+      formula: "=OXYGEN.CIRCUIT_NEEDED(6001,FALSE)",
+      result: { error: "#N/A", words: "above the largest standard circuit of 6000 A" },
+    },
   ],
   seeAlso: ["LINE_CURRENT", "CABLE_DROP"],
   caution:

@@ -20,7 +20,12 @@ export const args = cellArguments({
  * @param standby_share Share of the standby hours in which it runs
  * @returns Energy a day [kWh]
  */
-export function dailyEnergy(make_power: any[][], make_hours: any[][], standby_power: any[][], standby_share: any[][]): any[][] {
+export function dailyEnergy(
+  make_power: any[][],
+  make_hours: any[][],
+  standby_power: any[][],
+  standby_share: any[][],
+): any[][] {
   return eachCell(args, [make_power, make_hours, standby_power, standby_share], (given) =>
     energyOfDay(given.make_power, given.make_hours, given.standby_power, given.standby_share),
   );
@@ -28,7 +33,8 @@ export function dailyEnergy(make_power: any[][], make_hours: any[][], standby_po
 
 export const about: About = {
   rule: "make power × make hours + standby power × standby share × (24 − make hours)",
-  range: "Make hours from 0 to 24; share from 0 to 1. The hours in which it does not make liquid are all standby; the start-up hours count as making.",
+  range:
+    "Make hours from 0 to 24; share from 0 to 1. The hours in which it does not make liquid are all standby; the start-up hours count as making.",
   source: "Plain arithmetic",
   examples: [
     { formula: "=OXYGEN.DAILY_ENERGY(5,18,5,0.2)", result: 96, note: "90 kWh making and 6 kWh holding" },

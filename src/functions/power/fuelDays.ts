@@ -18,7 +18,11 @@ export const args = cellArguments({
  * @returns Days [days]
  */
 export function fuelDays(fuel: any[][], fuel_per_day: any[][], keep?: any[][]): any[][] {
-  return eachCell(args, [fuel, fuel_per_day, keep], (given) => Math.max(0, given.fuel - given.keep) / given.fuel_per_day);
+  return eachCell(
+    args,
+    [fuel, fuel_per_day, keep],
+    (given) => Math.max(0, given.fuel - given.keep) / given.fuel_per_day,
+  );
 }
 
 export const about: About = {

@@ -27,7 +27,11 @@ export const about: About = {
   source: "Plain arithmetic",
   examples: [
     { formula: "=OXYGEN.FUEL_PER_DAY(4)", result: 96, note: "One generator round the clock" },
-    { formula: '=OXYGEN.FUEL_PER_DAY("1 gal/h",10,2)', result: 75.70823568, source: "NIST SP 811: 1 US gal = 3.785 411 784 L" },
+    {
+      formula: '=OXYGEN.FUEL_PER_DAY("1 gal/h",10,2)',
+      result: 75.70823568,
+      source: "NIST SP 811: 1 US gal = 3.785 411 784 L",
+    },
   ],
   seeAlso: ["FUEL_RATE", "FUEL_DAYS"],
 };

@@ -14,7 +14,10 @@ export const args = cellArguments({
 });
 
 /** The maker's points in rising order of load, or what is wrong with them. */
-function readPoints(loadPoints: readonly number[], fuelPoints: readonly number[]): { loads: number[]; fuels: number[] } | CellError {
+function readPoints(
+  loadPoints: readonly number[],
+  fuelPoints: readonly number[],
+): { loads: number[]; fuels: number[] } | CellError {
   const unequal = sameLength({ load_points: loadPoints, fuel_points: fuelPoints });
   if (unequal) return unequal;
   if (loadPoints.length < 2) return invalid("load_points has one point; enter two or more of the maker's points");
@@ -22,9 +25,12 @@ function readPoints(loadPoints: readonly number[], fuelPoints: readonly number[]
   const loads = order.map((index) => loadPoints[index]!);
   const fuels = order.map((index) => fuelPoints[index]!);
   for (let point = 1; point < loads.length; point++) {
-    if (loads[point] === loads[point - 1]) return invalid(`load_points holds ${formatNumber(loads[point]!)} twice; each load once`);
+    if (loads[point] === loads[point - 1])
+      return invalid(`load_points holds ${formatNumber(loads[point]!)} twice; each load once`);
     if (fuels[point]! < fuels[point - 1]!) {
-      return invalid(`fuel_points falls from ${formatNumber(fuels[point - 1]!)} to ${formatNumber(fuels[point]!)} L/h as the load rises; check the order of both lists`);
+      return invalid(
+        `fuel_points falls from ${formatNumber(fuels[point - 1]!)} to ${formatNumber(fuels[point]!)} L/h as the load rises; check the order of both lists`,
+      );
     }
   }
   return { loads, fuels };
@@ -57,7 +63,8 @@ export function fuelRate(load: any[][], unit_power: any[][], load_points: any[][
 
 export const about: About = {
   rule: "straight line between the maker's two points on either side of load / unit power",
-  range: "From the lowest to the highest of the maker's points; outside is #VALUE!, never drawn on. Two points or more, in any order, each load once, fuel not falling as the load rises.",
+  range:
+    "From the lowest to the highest of the maker's points; outside is #VALUE!, never drawn on. Two points or more, in any order, each load once, fuel not falling as the load rises.",
   source: "Linear interpolation; the points are the maker's. Published fuel charts differ by 20 % either way",
   examples: [
     {
@@ -66,8 +73,16 @@ export const about: About = {
       tolerance: 0.001,
       source: "published diesel generator fuel chart, 8 kW row (points read, interpolation by hand: 0.465 gal/h)",
     },
-    { formula: "=OXYGEN.FUEL_RATE(12,20,{0.25,0.5,0.75,1},{2.3,3.4,4.9,6.1})", result: 4, note: "0.6 of full power: 3.4 + 1.5 × 0.1 / 0.25" },
-    { formula: "=OXYGEN.FUEL_RATE(2,20,{0.25,0.5,0.75,1},{2.3,3.4,4.9,6.1})", result: { error: "#VALUE!", words: "outside load_points" }, note: "Below the maker's lowest point" },
+    {
+      formula: "=OXYGEN.FUEL_RATE(12,20,{0.25,0.5,0.75,1},{2.3,3.4,4.9,6.1})",
+      result: 4,
+      note: "0.6 of full power: 3.4 + 1.5 × 0.1 / 0.25",
+    },
+    {
+      formula: "=OXYGEN.FUEL_RATE(2,20,{0.25,0.5,0.75,1},{2.3,3.4,4.9,6.1})",
+      result: { error: "#VALUE!", words: "outside load_points" },
+      note: "Below the maker's lowest point",
+    },
   ],
   seeAlso: ["FUEL_PER_DAY", "FUEL_DAYS", "GENERATORS_NEEDED"],
   caution: "Fuel and oxygen stores are kept well apart; the local fire code and the makers' manuals say how far.",

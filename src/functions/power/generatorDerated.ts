@@ -35,27 +35,41 @@ export function generatorDerated(
   from_altitude?: any[][],
   from_temperature?: any[][],
 ): any[][] {
-  return eachCell(args, [rated_power, altitude, temperature, loss_per_300m, loss_per_5c, from_altitude, from_temperature], (given) =>
-    deratedPower(
-      given.rated_power,
-      given.altitude,
-      given.temperature,
-      given.loss_per_300m,
-      given.loss_per_5c,
-      given.from_altitude,
-      given.from_temperature,
-    ),
+  return eachCell(
+    args,
+    [rated_power, altitude, temperature, loss_per_300m, loss_per_5c, from_altitude, from_temperature],
+    (given) =>
+      deratedPower(
+        given.rated_power,
+        given.altitude,
+        given.temperature,
+        given.loss_per_300m,
+        given.loss_per_5c,
+        given.from_altitude,
+        given.from_temperature,
+      ),
   );
 }
 
 export const about: About = {
   rule: "rated × (1 − loss per 300 m × metres above / 300) × (1 − loss per 5 °C × degrees above / 5)",
-  range: "−500 to 11 000 m, −60 to 80 °C; losses from 0 to 1. Below both first values nothing is lost and nothing gained. Losses run on in part steps; makers who count whole steps may state less. Never below 0.",
-  source: "Form of makers' derating rules, common practice, no source; the loss figures are the maker's. From 300 m is an own planning default, from 25 °C the reference of ISO 3046-1 (from memory)",
+  range:
+    "−500 to 11 000 m, −60 to 80 °C; losses from 0 to 1. Below both first values nothing is lost and nothing gained. Losses run on in part steps; makers who count whole steps may state less. Never below 0.",
+  source:
+    "Form of makers' derating rules, common practice, no source; the loss figures are the maker's. From 300 m is an own planning default, from 25 °C the reference of ISO 3046-1 (from memory)",
   examples: [
-    { formula: "=OXYGEN.GENERATOR_DERATED(20,1500,35,0.035,0.02)", result: 16.512, note: "20 × (1 − 0.035 × 4) × (1 − 0.02 × 2)" },
-    { formula: '=OXYGEN.GENERATOR_DERATED(20,"1000 ft",77,0.035,0.02,300,77)', result: 19.9888, note: "304.8 m: 4.8 m above, and no hotter than the first temperature" },
+    {
+      formula: "=OXYGEN.GENERATOR_DERATED(20,1500,35,0.035,0.02)",
+      result: 16.512,
+      note: "20 × (1 − 0.035 × 4) × (1 − 0.02 × 2)",
+    },
+    {
+      formula: '=OXYGEN.GENERATOR_DERATED(20,"1000 ft",77,0.035,0.02,300,77)',
+      result: 19.9888,
+      note: "304.8 m: 4.8 m above, and no hotter than the first temperature",
+    },
   ],
   seeAlso: ["GENERATORS_NEEDED", "FUEL_RATE", "AIR_PRESSURE"],
-  caution: "Use the loss figures of the generator's own maker: they differ widely between engines. Keep its exhaust away from people and from the plant's air intake.",
+  caution:
+    "Use the loss figures of the generator's own maker: they differ widely between engines. Keep its exhaust away from people and from the plant's air intake.",
 };

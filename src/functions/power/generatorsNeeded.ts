@@ -30,11 +30,16 @@ export function generatorsNeeded(load: any[][], unit_power: any[][], most_load?:
 
 export const about: About = {
   rule: "load / (unit power × most load), rounded up, + spare",
-  range: "Unit power above 0, most load above 0 to 1. The load is taken as shared evenly; a motor that starts may need more (START_KVA).",
+  range:
+    "Unit power above 0, most load above 0 to 1. The load is taken as shared evenly; a motor that starts may need more (START_KVA).",
   source: "Plain arithmetic; 0.8 and one spare are common practice, no source",
   examples: [
     { formula: "=OXYGEN.GENERATORS_NEEDED(30,20)", result: 3, note: "30 / 16 = 1.875, so two, and one spare" },
-    { formula: "=OXYGEN.GENERATORS_NEEDED(24,10,0.8,0)", result: 3, note: "Exactly three at four fifths of their power" },
+    {
+      formula: "=OXYGEN.GENERATORS_NEEDED(24,10,0.8,0)",
+      result: 3,
+      note: "Exactly three at four fifths of their power",
+    },
   ],
   seeAlso: ["GENERATOR_DERATED", "POWER_LOAD", "START_KVA", "FUEL_RATE"],
   caution:

@@ -23,13 +23,15 @@ export function powerLoad(counts: any[][], watts: any[][], use_share?: any[][]):
   return eachCell(
     args,
     [counts, watts, use_share],
-    (given) => sameLength({ counts: given.counts, watts: given.watts }) ?? loadOf(given.counts, given.watts, given.use_share),
+    (given) =>
+      sameLength({ counts: given.counts, watts: given.watts }) ?? loadOf(given.counts, given.watts, given.use_share),
   );
 }
 
 export const about: About = {
   rule: "Σ count × watts × share in use / 1000",
-  range: "Counts are whole; both ranges have as many cells, and a blank among them is #VALUE!. Running power only: a motor draws several times as much while it starts (START_KVA).",
+  range:
+    "Counts are whole; both ranges have as many cells, and a blank among them is #VALUE!. Running power only: a motor draws several times as much while it starts (START_KVA).",
   source: "Plain arithmetic; a share of 1 (everything at once) is an own planning default",
   examples: [
     { formula: "=OXYGEN.POWER_LOAD({2;1;10},{5000;600;15})", result: 10.75, note: "Two plants, a pump and ten lamps" },

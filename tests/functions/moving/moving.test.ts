@@ -5,8 +5,10 @@ import { receiptCheck } from "../../../src/functions/moving/receiptCheck";
 import { shippedMass } from "../../../src/functions/moving/shippedMass";
 import { tripsNeeded } from "../../../src/functions/moving/tripsNeeded";
 
-const value = (call: (...cells: any[]) => any[][], ...cells: unknown[]): any => call(...cells.map((each) => (Array.isArray(each) ? each : [[each]])))[0]![0];
-const receipt = (...flags: (boolean | undefined)[]): any[][] => receiptCheck(...(flags.map((each) => [[each]]) as [any, any, any]));
+const value = (call: (...cells: any[]) => any[][], ...cells: unknown[]): any =>
+  call(...cells.map((each) => (Array.isArray(each) ? each : [[each]])))[0]![0];
+const receipt = (...flags: (boolean | undefined)[]): any[][] =>
+  receiptCheck(...(flags.map((each) => [[each]]) as [any, any, any]));
 
 describe("RECEIPT_CHECK", () => {
   it("sends every tripped indicator and every damaged crate to the bill of lading until it is noted", () => {
@@ -15,7 +17,13 @@ describe("RECEIPT_CHECK", () => {
         for (const damaged of [true, false]) {
           for (const noted of [true, false]) {
             const rows = receipt(shock, tilt, noted, damaged);
-            expect(rows.map((line) => line[0])).toEqual(["item", "shock indicator", "tilt indicator", "crate", "bill of lading"]);
+            expect(rows.map((line) => line[0])).toEqual([
+              "item",
+              "shock indicator",
+              "tilt indicator",
+              "crate",
+              "bill of lading",
+            ]);
             expect(rows.slice(1, 4).map((line) => line[1])).toEqual([
               shock ? "tripped" : "not tripped",
               tilt ? "tripped" : "not tripped",
@@ -24,8 +32,17 @@ describe("RECEIPT_CHECK", () => {
             const bill = rows[4]!;
             if (!(shock || tilt || damaged)) expect(bill[1]).toBe("nothing to note");
             else if (noted) expect(bill).toEqual(["bill of lading", "noted", expect.not.stringContaining("write")]);
-            else expect(bill).toEqual(["bill of lading", "not noted", expect.stringContaining("write on the bill of lading")]);
-            rows.slice(1, 4).forEach((line) => expect(line[2].includes("inspect")).toBe(line[1] === "tripped" || line[1] === "damaged"));
+            else
+              expect(bill).toEqual([
+                "bill of lading",
+                "not noted",
+                expect.stringContaining("write on the bill of lading"),
+              ]);
+            rows
+              .slice(1, 4)
+              .forEach((line) =>
+                expect(line[2].includes("inspect")).toBe(line[1] === "tripped" || line[1] === "damaged"),
+              );
           }
         }
       }
@@ -40,9 +57,11 @@ describe("RECEIPT_CHECK", () => {
 describe("DRAIN_CHECK", () => {
   it("wants the container larger than the vessel", () => {
     const size = fc.double({ min: 0.1, max: 1000, noNaN: true });
-    fc.assert(fc.property(size, size, (vessel, container) => {
-      expect(value(drainCheck, vessel, container) === "ok").toBe(container > vessel);
-    }));
+    fc.assert(
+      fc.property(size, size, (vessel, container) => {
+        expect(value(drainCheck, vessel, container) === "ok").toBe(container > vessel);
+      }),
+    );
     expect(value(drainCheck, "20 gal", 75.7)).toContain("75.7 L and must hold more than the vessel's 75.70824 L");
   });
 });

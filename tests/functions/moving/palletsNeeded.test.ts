@@ -2,9 +2,21 @@ import fc from "fast-check";
 import { palletsNeeded } from "../../../src/functions/moving/palletsNeeded";
 
 const pallets = (counts: unknown[], masses: unknown[], floors: unknown[], mass?: unknown, floor?: unknown): any =>
-  palletsNeeded(counts.map((each) => [each]), masses.map((each) => [each]), floors.map((each) => [each]), [[mass]], [[floor]])[0]![0];
+  palletsNeeded(
+    counts.map((each) => [each]),
+    masses.map((each) => [each]),
+    floors.map((each) => [each]),
+    [[mass]],
+    [[floor]],
+  )[0]![0];
 /** Units of one measure: the masses alone, on a floor that never fills. */
-const byMass = (masses: number[], limit: number): number => pallets(masses.map(() => 1), masses, masses.map(() => 0), limit);
+const byMass = (masses: number[], limit: number): number =>
+  pallets(
+    masses.map(() => 1),
+    masses,
+    masses.map(() => 0),
+    limit,
+  );
 
 /** Fewest pallets by trying every assignment. */
 function fewest(units: readonly { mass: number; floor: number }[], mass: number, floor: number): number {
@@ -50,7 +62,13 @@ describe("PALLETS_NEEDED", () => {
     fc.assert(
       fc.property(fc.array(unit, { minLength: 1, maxLength: 8 }), (units) => {
         const least = fewest(units, 100, 100);
-        const got = pallets(units.map(() => 1), units.map((each) => each.mass), units.map((each) => each.floor), 100, 100);
+        const got = pallets(
+          units.map(() => 1),
+          units.map((each) => each.mass),
+          units.map((each) => each.floor),
+          100,
+          100,
+        );
         expect(got).toBeGreaterThanOrEqual(least);
         expect(got).toBeLessThanOrEqual(least + 1);
       }),
@@ -74,7 +92,9 @@ describe("PALLETS_NEEDED", () => {
   });
 
   it("refuses a unit that exceeds a pallet, unequal lists and too many units", () => {
-    expect(pallets([1, 1], [10, 1200], [0.1, 0.2]).message).toContain("unit 2 of the list (1200 kg, 0.2 m²) exceeds a pallet");
+    expect(pallets([1, 1], [10, 1200], [0.1, 0.2]).message).toContain(
+      "unit 2 of the list (1200 kg, 0.2 m²) exceeds a pallet",
+    );
     expect(pallets([1], [10], [1.3]).message).toContain("exceeds a pallet");
     expect(pallets([1, 2], [10, 10], [0.1]).message).toContain("counts has 2 and floors has 1");
     expect(pallets([200000], [1], [0.1]).message).toContain("100000 at most");

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { tieDownsNeeded } from "../../../src/functions/moving/tieDownsNeeded";
 
-const straps = (mass: unknown, length: unknown, workingLoad: unknown): any => tieDownsNeeded([[mass]], [[length]], [[workingLoad]])[0]![0];
+const straps = (mass: unknown, length: unknown, workingLoad: unknown): any =>
+  tieDownsNeeded([[mass]], [[length]], [[workingLoad]])[0]![0];
 
 describe("TIE_DOWNS_NEEDED", () => {
   it.each([
@@ -20,20 +21,28 @@ describe("TIE_DOWNS_NEEDED", () => {
     [100, 3],
     [50, 6],
     [200, 3],
-  ])("agrees with the worked case of a driving manual: 600 kg, 3.65 m, straps of %d kg (Canadian Standard 10, same counts)", (workingLoad, wanted) => {
-    expect(straps(600, 3.65, workingLoad)).toBe(wanted);
-  });
+  ])(
+    "agrees with the worked case of a driving manual: 600 kg, 3.65 m, straps of %d kg (Canadian Standard 10, same counts)",
+    (workingLoad, wanted) => {
+      expect(straps(600, 3.65, workingLoad)).toBe(wanted);
+    },
+  );
 
   it("holds at least half the mass, and one strap fewer would break one of the two rules", () => {
     const mass = fc.double({ min: 1, max: 20000, noNaN: true });
     fc.assert(
-      fc.property(mass, fc.double({ min: 0.1, max: 15, noNaN: true }), fc.double({ min: 50, max: 5000, noNaN: true }), (kg, metres, load) => {
-        const needed = straps(kg, metres, load);
-        expect(needed * load).toBeGreaterThanOrEqual((kg / 2) * (1 - 1e-9));
-        const tooWeak = (needed - 1) * load < (kg / 2) * (1 + 1e-9);
-        const tooFew = needed - 1 < straps(kg, metres, 1e9);
-        expect(tooWeak || tooFew).toBe(true);
-      }),
+      fc.property(
+        mass,
+        fc.double({ min: 0.1, max: 15, noNaN: true }),
+        fc.double({ min: 50, max: 5000, noNaN: true }),
+        (kg, metres, load) => {
+          const needed = straps(kg, metres, load);
+          expect(needed * load).toBeGreaterThanOrEqual((kg / 2) * (1 - 1e-9));
+          const tooWeak = (needed - 1) * load < (kg / 2) * (1 + 1e-9);
+          const tooFew = needed - 1 < straps(kg, metres, 1e9);
+          expect(tooWeak || tooFew).toBe(true);
+        },
+      ),
     );
   });
 

@@ -3,7 +3,8 @@ import { cableDrop } from "../../../src/functions/power/cableDrop";
 import reference from "../../reference/electricity.json";
 
 const row = (id: string) => reference.find((each) => each.id === id)!;
-const drop = (...numbers: number[]): number => cableDrop(...(numbers.map((each) => [[each]]) as [any, any, any, any]))[0]![0];
+const drop = (...numbers: number[]): number =>
+  cableDrop(...(numbers.map((each) => [[each]]) as [any, any, any, any]))[0]![0];
 /** Area of a circular mil [mm²]: π/4 × (0.0254 mm)². */
 const circularMil = (Math.PI / 4) * 0.0254 ** 2;
 /** Resistance of a single conductor [Ω/km], from the drop of 1 A through 1 m there and back at a supply of 1000 V. */
@@ -16,19 +17,25 @@ describe("CABLE_DROP", () => {
     expect(Math.abs(ohmPerKft - expected)).toBeLessThanOrEqual(tolerance);
   });
 
-  it.each(["nec-t8-10", "nec-t8-8", "nec-t8-6"])("lies below the printed table of stranded cable by 6 %% at most (%s)", (id) => {
-    const { inputs, expected } = row(id);
-    const ratio = expected / (ohmPerKm((inputs as any).circular_mils * circularMil, 75) * 0.3048);
-    expect(ratio).toBeGreaterThan(1);
-    expect(ratio).toBeLessThan(1.06);
-  });
+  it.each(["nec-t8-10", "nec-t8-8", "nec-t8-6"])(
+    "lies below the printed table of stranded cable by 6 %% at most (%s)",
+    (id) => {
+      const { inputs, expected } = row(id);
+      const ratio = expected / (ohmPerKm((inputs as any).circular_mils * circularMil, 75) * 0.3048);
+      expect(ratio).toBeGreaterThan(1);
+      expect(ratio).toBeLessThan(1.06);
+    },
+  );
 
-  it.each(["iec-c5-4", "iec-c5-6", "iec-c5-10", "iec-c5-16"])("lies below the largest resistance of IEC 60228 class 5 by up to 15 %% (%s)", (id) => {
-    const { inputs, expected } = row(id);
-    const ratio = expected / ohmPerKm((inputs as any).mm2, 20);
-    expect(ratio).toBeGreaterThan(1);
-    expect(ratio).toBeLessThan(1.15);
-  });
+  it.each(["iec-c5-4", "iec-c5-6", "iec-c5-10", "iec-c5-16"])(
+    "lies below the largest resistance of IEC 60228 class 5 by up to 15 %% (%s)",
+    (id) => {
+      const { inputs, expected } = row(id);
+      const ratio = expected / ohmPerKm((inputs as any).mm2, 20);
+      expect(ratio).toBeGreaterThan(1);
+      expect(ratio).toBeLessThan(1.15);
+    },
+  );
 
   it("follows the temperature factor of IEC 60228 (0.820 from 75 to 20 °C)", () => {
     const { expected, tolerance } = row("rt-75-kt");

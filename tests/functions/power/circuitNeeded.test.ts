@@ -5,7 +5,8 @@ import reference from "../../reference/electricity.json";
 const circuit = (current: unknown, continuous?: unknown): any => circuitNeeded([[current]], [[continuous]])[0]![0];
 
 /** NEC 240.6(A), as a second transcription prints it in one line; typed apart from the product's list. */
-const printed = "15 20 25 30 35 40 45 50 60 70 80 90 100 110 125 150 175 200 225 250 300 350 400 450 500 600 700 800 1000 1200 1600 2000 2500 3000 4000 5000 6000";
+const printed =
+  "15 20 25 30 35 40 45 50 60 70 80 90 100 110 125 150 175 200 225 250 300 350 400 450 500 600 700 800 1000 1200 1600 2000 2500 3000 4000 5000 6000";
 
 describe("CIRCUIT_NEEDED", () => {
   it("answers each standard size of NEC 240.6(A) for itself, and the next for a little more", () => {

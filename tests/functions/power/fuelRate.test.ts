@@ -3,7 +3,12 @@ import { fuelRate } from "../../../src/functions/power/fuelRate";
 import reference from "../../reference/electricity.json";
 
 const rate = (load: unknown, unit: unknown, points: unknown[], fuels: unknown[]): any =>
-  fuelRate([[load]], [[unit]], points.map((each) => [each]), fuels.map((each) => [each]))[0]![0];
+  fuelRate(
+    [[load]],
+    [[unit]],
+    points.map((each) => [each]),
+    fuels.map((each) => [each]),
+  )[0]![0];
 const row = (id: string): any => reference.find((each) => each.id === id)!;
 const points = [0.25, 0.5, 0.75, 1];
 const fuels = [2.3, 3.4, 4.9, 6.1];
@@ -11,13 +16,20 @@ const fuels = [2.3, 3.4, 4.9, 6.1];
 describe("FUEL_RATE", () => {
   it("agrees with the 8 kW row of a published chart at 5 kW", () => {
     const { inputs, expected, tolerance } = row("mix-05");
-    const got = rate(inputs.load, inputs.unit, inputs.points, inputs.gal_h.map((each: number) => `${each} gal/h`));
+    const got = rate(
+      inputs.load,
+      inputs.unit,
+      inputs.points,
+      inputs.gal_h.map((each: number) => `${each} gal/h`),
+    );
     expect(Math.abs(got - expected)).toBeLessThanOrEqual(tolerance);
   });
 
   it("agrees with a 20 kW row at 0.6 of its power", () => {
     const { inputs, expected, tolerance } = row("fuel-interp");
-    expect(Math.abs(rate(inputs.load_frac * inputs.rated_kW, inputs.rated_kW, inputs.points, inputs.L_h) - expected)).toBeLessThanOrEqual(tolerance);
+    expect(
+      Math.abs(rate(inputs.load_frac * inputs.rated_kW, inputs.rated_kW, inputs.points, inputs.L_h) - expected),
+    ).toBeLessThanOrEqual(tolerance);
   });
 
   it("gives the maker's figure at each of the maker's points, whatever their order", () => {

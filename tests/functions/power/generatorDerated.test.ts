@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { generatorDerated } from "../../../src/functions/power/generatorDerated";
 import reference from "../../reference/electricity.json";
 
-const left = (...numbers: (number | string)[]): any => generatorDerated(...(numbers.map((each) => [[each]]) as [any, any, any, any, any]))[0]![0];
+const left = (...numbers: (number | string)[]): any =>
+  generatorDerated(...(numbers.map((each) => [[each]]) as [any, any, any, any, any]))[0]![0];
 const row = (id: string) => reference.find((each) => each.id === id)!;
 
 describe("GENERATOR_DERATED", () => {

@@ -9,7 +9,8 @@ import { startKva } from "../../../src/functions/power/startKva";
 import { horsepower } from "../../../src/models/electricity";
 import reference from "../../reference/electricity.json";
 
-const value = (call: (...cells: any[]) => any[][], ...cells: unknown[]): any => call(...cells.map((each) => (Array.isArray(each) ? each : [[each]])))[0]![0];
+const value = (call: (...cells: any[]) => any[][], ...cells: unknown[]): any =>
+  call(...cells.map((each) => (Array.isArray(each) ? each : [[each]])))[0]![0];
 const row = (id: string): any => reference.find((each) => each.id === id)!;
 const amount = fc.double({ min: 0.01, max: 1000, noNaN: true });
 
@@ -42,11 +43,15 @@ describe("GENERATORS_NEEDED", () => {
 describe("START_KVA", () => {
   it("agrees with NEC table 430.7(B) for 3 hp of letter K at 0.7 of the voltage", () => {
     const { inputs, expected, tolerance } = row("skva-3hp-sag30");
-    expect(Math.abs(value(startKva, inputs.hp * horsepower, inputs.kVA_per_hp, inputs.sag) - expected)).toBeLessThanOrEqual(tolerance);
+    expect(
+      Math.abs(value(startKva, inputs.hp * horsepower, inputs.kVA_per_hp, inputs.sag) - expected),
+    ).toBeLessThanOrEqual(tolerance);
   });
   it("agrees with the locked-rotor current of the same motor at 240 V", () => {
     const { inputs, expected, tolerance } = row("lra-3hp-K");
-    expect(Math.abs((value(startKva, "3 hp", inputs.kVA_per_hp) * 1000) / inputs.V - expected)).toBeLessThanOrEqual(tolerance);
+    expect(Math.abs((value(startKva, "3 hp", inputs.kVA_per_hp) * 1000) / inputs.V - expected)).toBeLessThanOrEqual(
+      tolerance,
+    );
   });
   it("agrees with a published worked example: 10 hp of letter G, middle of its band 5.945, is 59.45 kVA", () => {
     expect(value(startKva, "10 hp", 5.945)).toBeCloseTo(59.45, 9);
@@ -56,10 +61,16 @@ describe("START_KVA", () => {
 describe("FUEL_PER_DAY and FUEL_DAYS", () => {
   it("are each other's inverse", () => {
     fc.assert(
-      fc.property(amount, fc.double({ min: 0.1, max: 24, noNaN: true }), fc.integer({ min: 1, max: 9 }), amount, (rate, hours, generators, days) => {
-        const daily = value(fuelPerDay, rate, hours, generators);
-        expect(value(fuelDays, daily * days + 50, daily, 50)).toBeCloseTo(days, 6);
-      }),
+      fc.property(
+        amount,
+        fc.double({ min: 0.1, max: 24, noNaN: true }),
+        fc.integer({ min: 1, max: 9 }),
+        amount,
+        (rate, hours, generators, days) => {
+          const daily = value(fuelPerDay, rate, hours, generators);
+          expect(value(fuelDays, daily * days + 50, daily, 50)).toBeCloseTo(days, 6);
+        },
+      ),
     );
   });
   it("refuse a day of 25 hours and a store without use", () => {

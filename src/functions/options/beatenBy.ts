@@ -1,0 +1,50 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { numberBlock } from "../../arguments/numberBlock";
+import { list } from "../../arguments/range";
+import { choice } from "../../arguments/text";
+import { invalid } from "../../excel/cellValues";
+import { type Better, beatenBy as firstThatBeats } from "../../models/options";
+
+export const args = cellArguments({
+  measures: numberBlock,
+  better: list(choice<Better>(["less", "more"], { fewer: "less", lower: "less", higher: "more" })),
+});
+
+/**
+ * Which options another one beats: at least as good in every measure and better in one.
+ *
+ * @customfunction BEATEN_BY
+ * @param measures Numbers, one row an option and one column a measure, with or without a header row
+ * @param better For each measure the word less or more, whichever is better
+ * @returns Row that beats it, counted without the header; empty where none does
+ */
+export function beatenBy(measures: any[][], better: any[][]): any[][] {
+  return wholeTable(args, [measures, better], (given) => {
+    const width = given.measures.find((row) => row !== undefined)!.length;
+    if (given.better.length !== width) {
+      return invalid(
+        `measures has ${width} columns and better has ${given.better.length} words; enter less or more for each column`,
+      );
+    }
+    return [
+      ["row that beats it"],
+      ...firstThatBeats(given.measures, given.better).map((row) => [row < 0 ? "" : row + 1]),
+    ];
+  });
+}
+
+export const about: About = {
+  rule: "row a beats row b when a is at least as good in every measure and better in one; the first such row in list order",
+  range:
+    "Rows that are alike don't beat each other. A wholly blank row stays blank and keeps its number, so that the result lies beside the options. Numbers of one column need one unit.",
+  source: "Pareto dominance, a rule of decision theory in common use",
+  examples: [
+    {
+      formula: '=OXYGEN.BEATEN_BY({900,40,5;1200,42,4;1000,30,6},{"less","less","more"})',
+      result: [["row that beats it"], [""], [1], [""]],
+      note: "Row 2 is heavier, dearer and gives less than row 1",
+    },
+  ],
+  seeAlso: ["OPTION_TABLE", "OPTION_SCORE"],
+};

@@ -1,0 +1,42 @@
+import type { About } from "../../arguments/about";
+import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { days, sameUnit } from "../../arguments/quantity";
+import { costPerDay as moneyPerDay } from "../../models/options";
+
+export const args = cellArguments({
+  buy: sameUnit,
+  life_days: days.positive(),
+  running: sameUnit,
+  crew: sameUnit.default(0),
+});
+
+/**
+ * Cost of an option for each day of its life, in whatever money is used throughout.
+ *
+ * @customfunction COST_PER_DAY
+ * @param buy Price, with carriage and setting up
+ * @param life_days Days it will serve [days]
+ * @param running Fuel, parts and service a day
+ * @param [crew] Pay of the people who run it a day, 0 if omitted
+ * @returns Cost [money/day]
+ */
+export function costPerDay(buy: any[][], life_days: any[][], running: any[][], crew?: any[][]): any[][] {
+  return eachCell(args, [buy, life_days, running, crew], (given) =>
+    moneyPerDay(given.buy, given.life_days, given.running, given.crew),
+  );
+}
+
+export const about: About = {
+  rule: "buy / life + running + crew",
+  range: "Life above 0. One currency throughout; no interest and no resale value.",
+  source: "Plain arithmetic (straight-line depreciation)",
+  examples: [
+    {
+      formula: "=OXYGEN.COST_PER_DAY(73000,3650,45,100)",
+      result: 165,
+      note: "20 a day for the plant, 45 to run it, 100 for its crew",
+    },
+    { formula: "=OXYGEN.COST_PER_DAY(9000,90,30)", result: 130, note: "A mission of three months" },
+  ],
+  seeAlso: ["BREAK_EVEN_DAYS", "OPTION_TABLE"],
+};
