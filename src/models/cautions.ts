@@ -3,7 +3,7 @@ export const cautionSteps = ["transfer", "gas supply", "cylinder filling", "drai
 
 export type CautionStep = (typeof cautionSteps)[number];
 
-/** What to mind, by step: own words, common practice. Each step ends with who decides in its place. */
+/** What to mind, by step: own words, common practice. The last row of each step says whose word goes before this list. */
 const byStep: Readonly<Record<CautionStep, readonly string[]>> = {
   transfer: [
     "Liquid oxygen is at about −183 °C: face shield, loose dry insulated gloves, long sleeves, trousers over closed shoes.",
@@ -13,7 +13,7 @@ const byStep: Readonly<Record<CautionStep, readonly string[]>> = {
     "Fill slowly into a cool vessel with its vent open, never leave it alone, and stop at the full mark: warming liquid needs room.",
     "Never shut liquid in between two valves: a trapped litre makes some 860 litres of gas and bursts the pipe.",
     "Cold vapour pools low; fog shows only part of it. Step back and let it clear.",
-    "Trained people only, as the maker's manual and local codes say.",
+    "Trained people only, licensed where that is asked, as local codes and the maker's manual say.",
   ],
   "gas supply": [
     "Measure the oxygen in what the plant delivers before patients breathe it, and keep an alarm on it: 93 % product is not pure oxygen.",
@@ -21,7 +21,7 @@ const byStep: Readonly<Record<CautionStep, readonly string[]>> = {
     "Open valves slowly; oil-free fittings of the right gas only, never an adapter made on the spot.",
     "Leaks enrich the room: above 23.5 % it counts as enriched, and everything burns faster. Ventilate and measure, low down too.",
     "The clinician sets and watches each patient's flow and saturation; planned flows are for planning.",
-    "Local medical-gas rules and the maker's manual decide what may be connected.",
+    "Local medical-gas rules, the maker's manual and licensed fitters decide what may be connected.",
   ],
   "cylinder filling": [
     "Only cylinders for medical oxygen, in date, undamaged, with the right valve and a known last use.",
@@ -52,7 +52,7 @@ const byStep: Readonly<Record<CautionStep, readonly string[]>> = {
     "Lift with gear rated for the load, by the points marked for it; nobody under it.",
     "Leave a doubtful machine switched off and a doubtful cylinder shut until someone qualified has seen it.",
     "Let cold gear come to room temperature dry before opening or powering it.",
-    "The maker's manual and the carrier's time limits for claims decide.",
+    "Local rules for lifting and gas, the maker's manual and the carrier's time limits for claims decide.",
   ],
   site: [
     "At least 1.8 m (6 ft) clear on every side, level to 5°, on clean concrete or stone: never asphalt or tile.",
@@ -60,7 +60,7 @@ const byStep: Readonly<Record<CautionStep, readonly string[]>> = {
     "No fuel, paint, rubbish, smoking or open flame nearby; generators and their fuel well apart and downwind.",
     "Power, earthing and breakers by a licensed electrician; a way to cut power from outside the room.",
     "An oxygen meter with an alarm near the floor, and a sign at the door.",
-    "Distances, walls and fire protection follow local codes and their inspector.",
+    "Distances, walls and fire protection follow local codes, the maker's manual and a licensed inspector.",
   ],
   "every result": [
     "A planning figure, no better than what was entered: check inputs and units, and have a second person read them.",
