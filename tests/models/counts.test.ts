@@ -110,7 +110,13 @@ test("the count at a level never falls as mean or level rise", () => {
 
 describe("Erlang's loss formula", () => {
   test("agrees with its defining sum, (aⁿ/n!)/Σ aᵏ/k!", () => {
-    for (const [a, n] of [[0.5, 1], [1, 3], [20, 25], [25, 30], [100, 60]] as const) {
+    for (const [a, n] of [
+      [0.5, 1],
+      [1, 3],
+      [20, 25],
+      [25, 30],
+      [100, 60],
+    ] as const) {
       let term = 1;
       let sum = 1;
       for (let k = 1; k <= n; k++) {
@@ -124,7 +130,10 @@ describe("Erlang's loss formula", () => {
   test("is the Poisson chance of just n given at most n, also at 100,000 places", () => {
     const mean = 100000;
     for (const places of [99000, 100000, 101000]) {
-      expect(turnedAwayShare(mean, places) / (poissonMass(places, mean) / summedPoisson(mean, places))).toBeCloseTo(1, 8);
+      expect(turnedAwayShare(mean, places) / (poissonMass(places, mean) / summedPoisson(mean, places))).toBeCloseTo(
+        1,
+        8,
+      );
     }
   });
 

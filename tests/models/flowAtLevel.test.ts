@@ -3,7 +3,10 @@ import fc from "fast-check";
 import { commonStep, flowAtLevel, flowByCombinations, mergeKinds, stepsAtLevel } from "../../src/models/flowAtLevel";
 
 /** The same by listing every combination up to far tails and adding chances from the smallest flow upwards. */
-function listed(means: readonly number[], flows: readonly number[]): (level: number) => { flow: number; margin: number } {
+function listed(
+  means: readonly number[],
+  flows: readonly number[],
+): (level: number) => { flow: number; margin: number } {
   let sums = new Map<number, number>([[0, 1]]);
   means.forEach((mean, kind) => {
     const next = new Map<number, number>();
@@ -28,12 +31,30 @@ function listed(means: readonly number[], flows: readonly number[]): (level: num
 
 describe("flow at a level", () => {
   test.each([
-    [[6, 2], [10, 30]],
-    [[6, 2, 0.5], [10, 30, 60]],
-    [[3.3, 1.7], [2.5, 7.25]],
-    [[5, 2], [0.1, 0.25]],
-    [[2, 3], [Math.PI, Math.E]],
-    [[1, 2, 1], [Math.SQRT2, 5, 100 / 6]],
+    [
+      [6, 2],
+      [10, 30],
+    ],
+    [
+      [6, 2, 0.5],
+      [10, 30, 60],
+    ],
+    [
+      [3.3, 1.7],
+      [2.5, 7.25],
+    ],
+    [
+      [5, 2],
+      [0.1, 0.25],
+    ],
+    [
+      [2, 3],
+      [Math.PI, Math.E],
+    ],
+    [
+      [1, 2, 1],
+      [Math.SQRT2, 5, 100 / 6],
+    ],
   ])("means %p, flows %p: as by listing every combination", (means, flows) => {
     const atLevel = listed(means, flows);
     for (const level of [0.05, 0.3, 0.5, 0.8, 0.9, 0.95, 0.99, 0.999]) {
@@ -45,24 +66,42 @@ describe("flow at a level", () => {
     const quarter = fc.integer({ min: 1, max: 80 }).map((quarters) => quarters / 4);
     const mean = fc.double({ min: 0.01, max: 4, noNaN: true });
     fc.assert(
-      fc.property(fc.tuple(mean, mean, mean), fc.tuple(quarter, quarter, quarter), fc.double({ min: 0.05, max: 0.995, noNaN: true }), (means, flows, level) => {
-        const { flow, margin } = listed(means, flows)(level);
-        fc.pre(margin > 1e-9);
-        expect(flowAtLevel(means, flows, level)).toBeCloseTo(flow, 8);
-      }),
+      fc.property(
+        fc.tuple(mean, mean, mean),
+        fc.tuple(quarter, quarter, quarter),
+        fc.double({ min: 0.05, max: 0.995, noNaN: true }),
+        (means, flows, level) => {
+          const { flow, margin } = listed(means, flows)(level);
+          fc.pre(margin > 1e-9);
+          expect(flowAtLevel(means, flows, level)).toBeCloseTo(flow, 8);
+        },
+      ),
       { numRuns: 40 },
     );
   });
 
   test.each([
-    [[1000, 1000], [1, 1000]],
-    [[100000, 100000], [10, 30]],
-    [[20000, 50], [7.5, 60]],
+    [
+      [1000, 1000],
+      [1, 1000],
+    ],
+    [
+      [100000, 100000],
+      [10, 30],
+    ],
+    [
+      [20000, 50],
+      [7.5, 60],
+    ],
   ])("means %p, flows %p: recursion and combinations agree, beside Edgeworth's expansion", (means, flows) => {
     const kinds = mergeKinds(means, flows);
     const { parts, units } = commonStep(kinds)!;
     for (const level of [0.05, 0.95]) {
-      const steps = stepsAtLevel(kinds.map((kind) => kind.mean), units, level)!;
+      const steps = stepsAtLevel(
+        kinds.map((kind) => kind.mean),
+        units,
+        level,
+      )!;
       const flow = (steps * kinds[0]!.flow) / parts;
       expect(flowByCombinations(kinds, level)).toBeCloseTo(flow, 6);
     }
@@ -85,7 +124,8 @@ describe("flow at a level", () => {
 });
 
 test("the common step of flows", () => {
-  const unitsOf = (flows: number[]): number[] | undefined => commonStep(flows.map((flow) => ({ mean: 1, flow })))?.units;
+  const unitsOf = (flows: number[]): number[] | undefined =>
+    commonStep(flows.map((flow) => ({ mean: 1, flow })))?.units;
   expect(unitsOf([10, 30])).toEqual([1, 3]);
   expect(unitsOf([10, 15])).toEqual([2, 3]);
   expect(unitsOf([0.1, 0.25, 0.3])).toEqual([2, 5, 6]);

@@ -10,7 +10,8 @@ import { checkRows } from "../../reference/rows";
 import { errorOf, oneCell, oneNumber } from "../oneCell";
 
 const column = (values: readonly number[]): number[][] => values.map((value) => [value]);
-const atMost = ({ mean, places }: { mean: number; places: number }): number => 1 - oneNumber(censusOverChance, mean, places);
+const atMost = ({ mean, places }: { mean: number; places: number }): number =>
+  1 - oneNumber(censusOverChance, mean, places);
 
 checkRows("census", rows, {
   "cen-03": ({ mean, level }) => oneNumber(censusAtLevel, mean, level),
@@ -52,7 +53,11 @@ test("a mean of 0 is refused, as a blank read as 0 would flatter; 0 places are a
 
 test("an average of 100,000 is answered by itself, not by the normal short-cut", () => {
   // Cornish and Fisher, third order, with continuity: m + z√m + (z² − 1)/6 + (z − z³)/(72√m) − 1/2, rounded up.
-  for (const [level, z] of [[0.95, 1.6448536], [0.99, 2.3263479], [0.5, 0]] as const) {
+  for (const [level, z] of [
+    [0.95, 1.6448536],
+    [0.99, 2.3263479],
+    [0.5, 0],
+  ] as const) {
     const expansion = 1e5 + z * Math.sqrt(1e5) + (z * z - 1) / 6 + (z - z ** 3) / (72 * Math.sqrt(1e5)) - 0.5;
     expect(oneCell(censusAtLevel, 1e5, level)).toBe(Math.ceil(expansion));
   }
@@ -64,8 +69,14 @@ test("the normal short-cut for the flow is too low where few draw much", () => {
 });
 
 test("flows that can't be summed in a cell are refused with a way out", () => {
-  const result = flowAtLevel([[1000, 200, 300, 400]], [[Math.PI, Math.E, Math.SQRT2, 1.7]], [[0.95]])[0]![0] as CellError;
+  const result = flowAtLevel(
+    [[1000, 200, 300, 400]],
+    [[Math.PI, Math.E, Math.SQRT2, 1.7]],
+    [[0.95]],
+  )[0]![0] as CellError;
   expect(result.code).toBe("#VALUE!");
   expect(result.message).toContain("round them");
-  expect((flowAtLevel([[1], [2]], [[10]], [[0.95]])[0]![0] as CellError).message).toBe("means has 2 and flows has 1 cells; they must go together one by one");
+  expect((flowAtLevel([[1], [2]], [[10]], [[0.95]])[0]![0] as CellError).message).toBe(
+    "means has 2 and flows has 1 cells; they must go together one by one",
+  );
 });
