@@ -183,16 +183,23 @@ describe("a workbook", () => {
       {
         name: "S",
         cells: {
-          F1: { formula: "=SEQUENCE(E3)" },
-          E1: { formula: "=SEQUENCE(D3)" },
-          D1: { formula: "=SEQUENCE(C3)" },
-          C1: { formula: "=SEQUENCE(A1)" },
-          G1: { formula: "=SUM(F1:F9)" },
+          B1: { formula: "=SEQUENCE(C3)" },
+          C1: { formula: "=SEQUENCE(D3)" },
+          D1: { formula: "=SEQUENCE(E3)" },
+          E1: { formula: "=SEQUENCE(F3)" },
+          F1: { formula: "=SEQUENCE(A1)" },
+          G1: { formula: "=SUM(B1:B9)" },
+          J1: { formula: "=SEQUENCE(A1)" },
+          K1: { formula: "=SEQUENCE(J3)" },
+          L1: { formula: "=SEQUENCE(K3)" },
+          M1: { formula: "=SEQUENCE(L3)" },
+          N1: { formula: "=SEQUENCE(M3)" },
           A1: { value: 3 },
         },
       },
     ]);
-    expect(sheet!.cells.F1!.area).toBe("F1:F3");
+    expect(sheet!.cells.B1!.area).toBe("B1:B3");
+    expect(sheet!.cells.N1!.area).toBe("N1:N3");
     expect(sheet!.cells.G1!.value).toBe(6);
   });
 

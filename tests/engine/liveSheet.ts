@@ -60,14 +60,22 @@ export const openLiveSheet = async (
   prepare(injector);
 
   let lastEnd = Date.now();
+  let ends = 0;
   const subscription = injector.get(ICalculateFormulaService).executionCompleteListener$.subscribe(() => {
     lastEnd = Date.now();
+    ends++;
   });
-  const settle = async (): Promise<void> => {
+  const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 20));
+  /** A calculation starts some time after its cause, and one may cause another. */
+  const settle = async (isExpected: boolean): Promise<void> => {
+    const before = ends;
+    const start = Date.now();
+    while (isExpected && ends === before && Date.now() - start < 10_000) await pause();
     lastEnd = Date.now();
-    while (Date.now() - lastEnd < 150) await new Promise((resolve) => setTimeout(resolve, 20));
+    while (Date.now() - lastEnd < 150) await pause();
   };
-  await settle();
+  const hasFormulas = Object.values(cells).some(({ f }) => f);
+  await settle(hasFormulas);
   return {
     injector,
     workbook,
@@ -79,13 +87,14 @@ export const openLiveSheet = async (
     },
     type: async (address, v) => {
       const { row, column } = cellOfName(address);
+      const settled = settle(hasFormulas);
       await injector.get(ICommandService).executeCommand("sheet.command.set-range-values", {
         unitId,
         subUnitId: sheetId,
         range: { startRow: row, endRow: row, startColumn: column, endColumn: column },
         value: { v },
       });
-      await settle();
+      await settled;
     },
     close: () => {
       subscription.unsubscribe();
