@@ -37,4 +37,5 @@ class FactorArgument implements CellArgument<number> {
 }
 
 /** A size factor [L/psi], or the letter of one of the sizes given. */
-export const cylinderFactor = (sizes: Readonly<Record<string, number>>): CellArgument<number> => new FactorArgument(sizes);
+export const cylinderFactor = (sizes: Readonly<Record<string, number>>): CellArgument<number> =>
+  new FactorArgument(sizes);

@@ -1,4 +1,12 @@
-import { type CellArgument, type Failure, type Primitive, type RangeArgument, isBlank, isFailure, plainCell } from "./argument";
+import {
+  type CellArgument,
+  type Failure,
+  type Primitive,
+  type RangeArgument,
+  isBlank,
+  isFailure,
+  plainCell,
+} from "./argument";
 
 type Cells = readonly (readonly unknown[])[];
 
@@ -22,7 +30,10 @@ export class GridArgument<E extends Primitive> implements RangeArgument<readonly
     for (let row = 0; row < rows.length; row++) {
       const line: E[] = [];
       for (let column = 0; column < rows[row]!.length; column++) {
-        const value = this.element.read(rows[row]![column], single ? label : `${label} row ${row + 1}, column ${column + 1}`);
+        const value = this.element.read(
+          rows[row]![column],
+          single ? label : `${label} row ${row + 1}, column ${column + 1}`,
+        );
         if (isFailure(value)) return value;
         line.push(value);
       }

@@ -3,8 +3,10 @@ import { firstSerial, lastSerial } from "./date";
 
 /** A computed date-time for a cell, or words when no date of Excel stands for it; `what` begins the sentence. */
 export function dateTimeResult(serial: number, what: string): CellDate | CellError {
-  if (!(serial < lastSerial + 1)) return invalid(`${what} would be after the year 9999; check the amount, the rate and the hours`);
-  if (serial < firstSerial) return invalid(`${what} would be before 1900-03-01; check the date, the amount and the rate`);
+  if (!(serial < lastSerial + 1))
+    return invalid(`${what} would be after the year 9999; check the amount, the rate and the hours`);
+  if (serial < firstSerial)
+    return invalid(`${what} would be before 1900-03-01; check the date, the amount and the rate`);
   return dateTimeCell(serial);
 }
 

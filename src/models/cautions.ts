@@ -1,5 +1,14 @@
 /** Steps of the work that have cautions of their own, in the order of the list. */
-export const cautionSteps = ["transfer", "gas supply", "cylinder filling", "drain", "ship", "receive", "site", "every result"] as const;
+export const cautionSteps = [
+  "transfer",
+  "gas supply",
+  "cylinder filling",
+  "drain",
+  "ship",
+  "receive",
+  "site",
+  "every result",
+] as const;
 
 export type CautionStep = (typeof cautionSteps)[number];
 
@@ -75,4 +84,6 @@ export interface Caution {
 }
 
 /** All cautions in the order of the steps. */
-export const cautionRows: readonly Caution[] = cautionSteps.flatMap((step) => byStep[step].map((caution) => ({ step, caution })));
+export const cautionRows: readonly Caution[] = cautionSteps.flatMap((step) =>
+  byStep[step].map((caution) => ({ step, caution })),
+);

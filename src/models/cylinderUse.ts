@@ -7,13 +7,16 @@ import { cutDownThings, roundUpThings } from "./wholeNumbers";
 export const sizeFactors = { D: 0.16, E: 0.28, M: 1.56, H: 3.14, K: 3.14 } as const;
 
 /** Gas in a cylinder above the pressure that stays in it [L], by its size factor [L/psi]; pressures in psi gauge. */
-export const contentByFactor = (pressurePsi: number, factor: number, keepPsi: number): number => Math.max(0, pressurePsi - keepPsi) * factor;
+export const contentByFactor = (pressurePsi: number, factor: number, keepPsi: number): number =>
+  Math.max(0, pressurePsi - keepPsi) * factor;
 
 /** Minutes that a content [L gas] lasts at a flow [L/min] when a share stays in the cylinder. */
-export const cylinderMinutes = (content: number, flow: number, keepShare: number): number => (content * (1 - keepShare)) / flow;
+export const cylinderMinutes = (content: number, flow: number, keepShare: number): number =>
+  (content * (1 - keepShare)) / flow;
 
 /** Whole cylinders for an amount of gas [L] when a share of each content [L] stays in it. */
-export const cylindersNeeded = (gas: number, content: number, keepShare: number): number => roundUpThings(gas / (content * (1 - keepShare)));
+export const cylindersNeeded = (gas: number, content: number, keepShare: number): number =>
+  roundUpThings(gas / (content * (1 - keepShare)));
 
 /** Whole cylinders filled in some hours [h]; each booster fills one after the other, with a change [min] for every one. */
 export const cylindersFilled = (hours: number, fillMinutes: number, changeMinutes: number, boosters: number): number =>

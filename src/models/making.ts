@@ -24,7 +24,8 @@ export const gasAtPatient = (liquid: number, drawRatio: number): number =>
   (liquid / drawRatio) * expansionRatio(standardAtmosphere, gasReferenceCelsius + zeroCelsius, standardAtmosphere);
 
 /** Gas flow at the patient [L/min] that plants running round the clock support. */
-export const deliveredFlow = (rate: number, plants: number, drawRatio: number): number => gasAtPatient(rate * plants, drawRatio) / 60;
+export const deliveredFlow = (rate: number, plants: number, drawRatio: number): number =>
+  gasAtPatient(rate * plants, drawRatio) / 60;
 
 /** Whole patients that a supply flow carries, both in L/min. */
 export const patientsCarried = (supplyFlow: number, flowEach: number): number => cutDownThings(supplyFlow / flowEach);
@@ -38,8 +39,13 @@ const dailyGasEach = (rate: number, drawRatio: number): number => gasAtPatient(2
  * @param dailyGas L gas a day at the patient
  * @param availability Share of the time that a plant makes liquid
  */
-export const plantsNeeded = (dailyGas: number, rate: number, spare: number, availability: number, drawRatio: number): number =>
-  roundUpThings(dailyGas / (dailyGasEach(rate, drawRatio) * availability)) + spare;
+export const plantsNeeded = (
+  dailyGas: number,
+  rate: number,
+  spare: number,
+  availability: number,
+  drawRatio: number,
+): number => roundUpThings(dailyGas / (dailyGasEach(rate, drawRatio) * availability)) + spare;
 
 /** Share of what the plants can make that a daily gas [L] takes; above 1 they fall short. */
 export const plantLoading = (dailyGas: number, rate: number, plants: number, drawRatio: number): number =>
@@ -51,5 +57,10 @@ export const plantLoading = (dailyGas: number, rate: number, plants: number, dra
  *
  * @param minutesEach min
  */
-export const fillsPerDay = (fillEach: number, rate: number, minutesEach: number, plants: number, drawRatio: number): number =>
-  cutDownThings((24 * plants * rate) / (fillEach * drawRatio + (rate * minutesEach) / 60));
+export const fillsPerDay = (
+  fillEach: number,
+  rate: number,
+  minutesEach: number,
+  plants: number,
+  drawRatio: number,
+): number => cutDownThings((24 * plants * rate) / (fillEach * drawRatio + (rate * minutesEach) / 60));

@@ -27,7 +27,10 @@ export interface SiteFinding {
 
 const clean: Pick<SiteFinding, "state" | "action"> = { state: "ok", action: "keep it free of oil, grease and litter" };
 const loose = (action: string): Pick<SiteFinding, "state" | "action"> => ({ state: "check", action });
-const never = (why: string): Pick<SiteFinding, "state" | "action"> => ({ state: "not ok", action: `move, or lay a clean floor that can't burn: ${why}` });
+const never = (why: string): Pick<SiteFinding, "state" | "action"> => ({
+  state: "not ok",
+  action: `move, or lay a clean floor that can't burn: ${why}`,
+});
 
 // Liquid oxygen soaks into organic matter, which can then go off at a blow or a step. OSHA counts asphalt as combustible
 // under a liquid oxygen transfer (29 CFR 1910.104; from memory); tile cracks under the cold: common practice, no source.
@@ -58,6 +61,15 @@ export const siteFindings = (clearance: number, tilt: number, surface: Surface, 
     : { item: "tilt", state: "not ok", action: "level the floor to within 5°, or move" },
   { item: "surface", ...surfaceFindings[surface] },
   ventilated
-    ? { item: "ventilation", state: "ok", action: "keep doors and vents open; cold vapour pools low, so low openings count most" }
-    : { item: "ventilation", state: "not ok", action: "don't run it here: oxygen builds up and everything burns faster; move outdoors or into moving fresh air" },
+    ? {
+        item: "ventilation",
+        state: "ok",
+        action: "keep doors and vents open; cold vapour pools low, so low openings count most",
+      }
+    : {
+        item: "ventilation",
+        state: "not ok",
+        action:
+          "don't run it here: oxygen builds up and everything burns faster; move outdoors or into moving fresh air",
+      },
 ];

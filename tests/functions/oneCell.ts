@@ -13,7 +13,8 @@ export function oneCell(call: CellFunction, ...cells: unknown[]): unknown {
 /** The same where a number must come out. */
 export function oneNumber(call: CellFunction, ...cells: unknown[]): number {
   const result = oneCell(call, ...cells);
-  if (typeof result !== "number") throw new Error(`a number was wanted, not ${result instanceof CellError ? result.message : String(result)}`);
+  if (typeof result !== "number")
+    throw new Error(`a number was wanted, not ${result instanceof CellError ? result.message : String(result)}`);
   return result;
 }
 

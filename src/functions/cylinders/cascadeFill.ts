@@ -25,7 +25,13 @@ export const args = cellArguments({
  * @param [temperature] Temperature to which the gas settles [°C], 21.1 if omitted
  * @returns Table in order of use: bank (its place in the list), bank after in bar gauge, cylinder after in bar gauge
  */
-export function cascadeFill(water_volume: any[][], pressure: any[][], bank_volumes: any[][], bank_pressures: any[][], temperature?: any[][]): any[][] {
+export function cascadeFill(
+  water_volume: any[][],
+  pressure: any[][],
+  bank_volumes: any[][],
+  bank_pressures: any[][],
+  temperature?: any[][],
+): any[][] {
   return wholeTable(args, [water_volume, pressure, bank_volumes, bank_pressures, temperature], (given) => {
     const uneven = sameLength({ bank_volumes: given.bank_volumes, bank_pressures: given.bank_pressures });
     if (uneven) return uneven;
@@ -40,7 +46,8 @@ export function cascadeFill(water_volume: any[][], pressure: any[][], bank_volum
 
 export const about: About = {
   rule: "lowest bank first: density after = (cylinder volume × its density + bank volume × its density) / both volumes, at one temperature",
-  range: "0 to 300 bar gauge and −40 to 60 °C; outside is #VALUE!. A bank that is not above the cylinder is not opened and is listed unchanged; equal banks go in list order. Settled pressures: while filling, the cylinder is warmer.",
+  range:
+    "0 to 300 bar gauge and −40 to 60 °C; outside is #VALUE!. A bank that is not above the cylinder is not opened and is listed unchanged; equal banks go in list order. Settled pressures: while filling, the cylinder is warmer.",
   source: "Mass balance; equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",
   examples: [
     {

@@ -19,7 +19,9 @@ export const args = cellArguments({
  * @returns Gas at 21.1 °C and 101.325 kPa [L]
  */
 export function cylinderContent(water_volume: any[][], pressure: any[][], temperature?: any[][]): any[][] {
-  return eachCell(args, [water_volume, pressure, temperature], (given) => contentOf(given.water_volume, given.pressure, given.temperature));
+  return eachCell(args, [water_volume, pressure, temperature], (given) =>
+    contentOf(given.water_volume, given.pressure, given.temperature),
+  );
 }
 
 export const about: About = {
@@ -34,9 +36,11 @@ export const about: About = {
       result: 692.5,
       tolerance: 1.5,
       note: "A small portable cylinder; an ideal gas would be 650 L",
-      source: "Z = 0.9387 at 2015 psi and 70 °F from the equation of state, outside this project: 4.7 × 2029.7/14.696/0.9387 × 0.99936",
+      source:
+        "Z = 0.9387 at 2015 psi and 70 °F from the equation of state, outside this project: 4.7 × 2029.7/14.696/0.9387 × 0.99936",
     },
   ],
   seeAlso: ["CYLINDER_PRESSURE", "CONTENT_BY_FACTOR", "CYLINDER_MINUTES", "COMPRESSIBILITY"],
-  caution: "A gauge and a stamp, not this figure, say what a cylinder holds: read the pressure when the gas has settled to room temperature.",
+  caution:
+    "A gauge and a stamp, not this figure, say what a cylinder holds: read the pressure when the gas has settled to room temperature.",
 };

@@ -35,14 +35,17 @@ export function cylinderFillMinutes(
 ): any[][] {
   return eachCell(args, [water_volume, from_pressure, to_pressure, fill_flow, temperature], (given) =>
     given.to_pressure < given.from_pressure
-      ? invalid(`to_pressure ${formatNumber(given.to_pressure)} bar is below from_pressure ${formatNumber(given.from_pressure)} bar; a fill goes up`)
+      ? invalid(
+          `to_pressure ${formatNumber(given.to_pressure)} bar is below from_pressure ${formatNumber(given.from_pressure)} bar; a fill goes up`,
+        )
       : gasToFill(given.water_volume, given.from_pressure, given.to_pressure, given.temperature) / given.fill_flow,
   );
 }
 
 export const about: About = {
   rule: "(content at the end pressure − content at the start pressure) / fill flow",
-  range: "0 to 300 bar gauge and −40 to 60 °C; an end below the start is #VALUE!. A booster can't pass on more than the plant supplies: enter the smaller flow. Time to cool is not in it.",
+  range:
+    "0 to 300 bar gauge and −40 to 60 °C; an end below the start is #VALUE!. A booster can't pass on more than the plant supplies: enter the smaller flow. Time to cool is not in it.",
   source: "Equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",
   examples: [
     {

@@ -3,7 +3,12 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { celsius, gasLitres, waterVolume } from "../../arguments/quantity";
 import { invalid } from "../../excel/cellValues";
-import { cylinderContent, cylinderPressure as pressureOf, cylinderPressureRange, cylinderTemperatureRange } from "../../models/cylinder";
+import {
+  cylinderContent,
+  cylinderPressure as pressureOf,
+  cylinderPressureRange,
+  cylinderTemperatureRange,
+} from "../../models/cylinder";
 
 export const args = cellArguments({
   water_volume: waterVolume,
@@ -26,18 +31,26 @@ export function cylinderPressure(water_volume: any[][], content: any[][], temper
     const empty = at(cylinderPressureRange.least);
     const most = at(cylinderPressureRange.most);
     if (given.content < empty * (1 - 1e-9)) {
-      return invalid(`content ${formatNumber(given.content)} L is less than the ${formatNumber(empty)} L that stay in at 0 bar gauge; add what stays in`);
+      return invalid(
+        `content ${formatNumber(given.content)} L is less than the ${formatNumber(empty)} L that stay in at 0 bar gauge; add what stays in`,
+      );
     }
     if (given.content > most * (1 + 1e-9)) {
-      return invalid(`content ${formatNumber(given.content)} L would need more than 300 bar; at most ${formatNumber(most)} L go into this water_volume`);
+      return invalid(
+        `content ${formatNumber(given.content)} L would need more than 300 bar; at most ${formatNumber(most)} L go into this water_volume`,
+      );
     }
-    return Math.min(cylinderPressureRange.most, Math.max(0, pressureOf(given.water_volume, given.content, given.temperature)));
+    return Math.min(
+      cylinderPressureRange.most,
+      Math.max(0, pressureOf(given.water_volume, given.content, given.temperature)),
+    );
   });
 }
 
 export const about: About = {
   rule: "pressure of oxygen at the density content × density at 21.1 °C and 101.325 kPa / water volume",
-  range: "From what stays in at 0 bar gauge to what goes in at 300 bar, −40 to 60 °C; outside is #VALUE!. The cylinder's own filling pressure is lower: see its stamp.",
+  range:
+    "From what stays in at 0 bar gauge to what goes in at 300 bar, −40 to 60 °C; outside is #VALUE!. The cylinder's own filling pressure is lower: see its stamp.",
   source: "Equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",
   examples: [
     { formula: "=OXYGEN.CYLINDER_PRESSURE(50,50)", result: 0, tolerance: 1e-6, note: "An open cylinder" },
@@ -49,5 +62,6 @@ export const about: About = {
     },
   ],
   seeAlso: ["CYLINDER_CONTENT", "SETTLED_PRESSURE", "CYLINDER_FILL_MINUTES"],
-  caution: "Never fill above the pressure stamped on the cylinder. Filling is for trained people, under local rules and the maker's manual.",
+  caution:
+    "Never fill above the pressure stamped on the cylinder. Filling is for trained people, under local rules and the maker's manual.",
 };

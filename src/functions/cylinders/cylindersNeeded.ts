@@ -19,7 +19,9 @@ export const args = cellArguments({
  * @returns Cylinders
  */
 export function cylindersNeeded(gas: any[][], content: any[][], keep_share?: any[][]): any[][] {
-  return eachCell(args, [gas, content, keep_share], (given) => cylindersFor(given.gas, given.content, given.keep_share));
+  return eachCell(args, [gas, content, keep_share], (given) =>
+    cylindersFor(given.gas, given.content, given.keep_share),
+  );
 }
 
 export const about: About = {
@@ -31,5 +33,6 @@ export const about: About = {
     { formula: "=OXYGEN.CYLINDERS_NEEDED(2160000,7000,0)", result: 309, source: "2160/7 = 308.57, rounded up" },
   ],
   seeAlso: ["CYLINDER_MINUTES", "DEMAND_TABLE", "JOURNEY_GAS"],
-  caution: "A planning figure: bring spare cylinders and regulators, secured upright for the journey as the carrier and local rules ask.",
+  caution:
+    "A planning figure: bring spare cylinders and regulators, secured upright for the journey as the carrier and local rules ask.",
 };

@@ -20,7 +20,12 @@ export const args = cellArguments({
  * @param [boosters] Boosters filling at the same time, 1 if omitted
  * @returns Cylinders a day
  */
-export function cylindersPerDay(hours: any[][], fill_minutes: any[][], change_minutes?: any[][], boosters?: any[][]): any[][] {
+export function cylindersPerDay(
+  hours: any[][],
+  fill_minutes: any[][],
+  change_minutes?: any[][],
+  boosters?: any[][],
+): any[][] {
   return eachCell(args, [hours, fill_minutes, change_minutes, boosters], (given) =>
     cylindersFilled(given.hours, given.fill_minutes, given.change_minutes, given.boosters),
   );
@@ -28,12 +33,14 @@ export function cylindersPerDay(hours: any[][], fill_minutes: any[][], change_mi
 
 export const about: About = {
   rule: "hours × 60 / (fill minutes + change minutes), cut down to whole cylinders, × boosters",
-  range: "0 to 24 hours, fill minutes above 0. Each booster counts its own whole cylinders. Whether the plant supplies that many boosters at once is for CYLINDER_FILL_MINUTES.",
+  range:
+    "0 to 24 hours, fill minutes above 0. Each booster counts its own whole cylinders. Whether the plant supplies that many boosters at once is for CYLINDER_FILL_MINUTES.",
   source: "Plain arithmetic; 5 minutes for a change are an own planning default",
   examples: [
     { formula: "=OXYGEN.CYLINDERS_PER_DAY(8,60)", result: 7, note: "480/65 = 7.4" },
     { formula: "=OXYGEN.CYLINDERS_PER_DAY(8,60,5,2)", result: 14, note: "Two boosters of 7, not 14.8" },
   ],
   seeAlso: ["CYLINDER_FILL_MINUTES", "CYLINDERS_NEEDED"],
-  caution: "No haste at the manifold: checks of cylinder, valve and date take their time, as the maker's manual and local rules ask.",
+  caution:
+    "No haste at the manifold: checks of cylinder, valve and date take their time, as the maker's manual and local rules ask.",
 };

@@ -26,10 +26,14 @@ export function settledPressure(pressure: any[][], temperature: any[][], settled
   return eachCell(args, [pressure, temperature, settled_temperature], (given) => {
     const settled = pressureOf(given.pressure, given.temperature, given.settled_temperature);
     if (settled > cylinderPressureRange.most * (1 + 1e-9)) {
-      return invalid(`pressure ${formatNumber(given.pressure)} bar would settle to ${formatNumber(settled)} bar, above the 300 bar reached here`);
+      return invalid(
+        `pressure ${formatNumber(given.pressure)} bar would settle to ${formatNumber(settled)} bar, above the 300 bar reached here`,
+      );
     }
     if (settled < -1e-9) {
-      return invalid(`pressure ${formatNumber(given.pressure)} bar would settle under 0 bar gauge: the cylinder is empty`);
+      return invalid(
+        `pressure ${formatNumber(given.pressure)} bar would settle under 0 bar gauge: the cylinder is empty`,
+      );
     }
     return Math.max(0, settled);
   });
@@ -37,7 +41,8 @@ export function settledPressure(pressure: any[][], temperature: any[][], settled
 
 export const about: About = {
   rule: "pressure of oxygen at the settled temperature and the density it has now (constant volume)",
-  range: "0 to 300 bar gauge now and then, −40 to 60 °C; outside is #VALUE!. The cylinder's own stretch with heat is left out. The gas, not the wall, has to be at the temperature given.",
+  range:
+    "0 to 300 bar gauge now and then, −40 to 60 °C; outside is #VALUE!. The cylinder's own stretch with heat is left out. The gas, not the wall, has to be at the temperature given.",
   source: "Equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",
   examples: [
     { formula: "=OXYGEN.SETTLED_PRESSURE(150,21.1)", result: 150 },
@@ -46,9 +51,11 @@ export const about: About = {
       result: 138.93,
       tolerance: 0.1,
       note: "A warm fill that settles to 2015 psi",
-      source: "Isochore of the equation of state, computed outside this project: 2015 psi at 70 °F is 2173.8 psi at 100 °F",
+      source:
+        "Isochore of the equation of state, computed outside this project: 2015 psi at 70 °F is 2173.8 psi at 100 °F",
     },
   ],
   seeAlso: ["CYLINDER_PRESSURE", "CYLINDER_CONTENT"],
-  caution: "Heat raises the pressure: keep cylinders out of the sun and away from stoves, and never fill beyond what settles to the stamped pressure.",
+  caution:
+    "Heat raises the pressure: keep cylinders out of the sun and away from stoves, and never fill beyond what settles to the stamped pressure.",
 };

@@ -37,7 +37,9 @@ export function dayOutput(
   return wholeTable(args, [make_hours, gas_hours, rate, gas_flow, start_delay, draw_ratio], (given) => {
     const dayHours = given.make_hours + given.gas_hours;
     if (dayHours > 24 * (1 + 1e-12)) {
-      return invalid(`make_hours and gas_hours come to ${formatNumber(dayHours)} h; a plant does one at a time, so at most 24 h together`);
+      return invalid(
+        `make_hours and gas_hours come to ${formatNumber(dayHours)} h; a plant does one at a time, so at most 24 h together`,
+      );
     }
     const liquid = liquidMade(given.make_hours, given.rate, given.start_delay, 1);
     const gas = given.gas_hours * 60 * given.gas_flow;
@@ -51,7 +53,8 @@ export function dayOutput(
 export const about: About = {
   rule: "liquid = max(0, make hours − start delay) × rate; gas = gas hours × 60 × gas flow; both = liquid / draw ratio × gas from a litre of liquid + gas",
   range: "Make and gas hours together at most 24. Set start delay to 0 for a plant that stays cold between the two.",
-  source: "Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; start delay and draw ratio: common practice, no source",
+  source:
+    "Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; start delay and draw ratio: common practice, no source",
   examples: [
     {
       formula: "=OXYGEN.DAY_OUTPUT(16,8,1.5,10)",
@@ -60,7 +63,8 @@ export const about: About = {
         [19.5, 4800, 18225],
       ],
       tolerance: 10,
-      source: "13 h × 1.5 = 19.5 L; 8 × 60 × 10 = 4800 L; 19.5/1.25 × 860.6 (International Fire Code 2018, table G101.2) + 4800 = 18 225",
+      source:
+        "13 h × 1.5 = 19.5 L; 8 × 60 × 10 = 4800 L; 19.5/1.25 × 860.6 (International Fire Code 2018, table G101.2) + 4800 = 18 225",
     },
   ],
   seeAlso: ["LIQUID_MADE", "DELIVERED_FLOW", "DAILY_DEMAND"],

@@ -24,8 +24,10 @@ export function deliveredFlow(rate: any[][], plants?: any[][], draw_ratio?: any[
 
 export const about: About = {
   rule: "rate × plants / draw ratio × gas from a litre of liquid / 60",
-  range: "Rate above 0, draw ratio 1 or more (1 only where nothing is lost on the way to the patient). A mean over days: stops, start-ups and boil-off in the vessel at the patient come off it.",
-  source: "Expansion ratio from the equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175); draw ratio: common practice, no source",
+  range:
+    "Rate above 0, draw ratio 1 or more (1 only where nothing is lost on the way to the patient). A mean over days: stops, start-ups and boil-off in the vessel at the patient come off it.",
+  source:
+    "Expansion ratio from the equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175); draw ratio: common practice, no source",
   examples: [
     {
       formula: "=OXYGEN.DELIVERED_FLOW(1.5)",
@@ -34,8 +36,14 @@ export const about: About = {
       note: "One plant of 1.5 L/h carries about 17 L/min",
       source: "1.5 × 115.05 ft³/gal (International Fire Code 2018, table G101.2: 860.6 L/L) / 1.25 / 60 = 17.21",
     },
-    { formula: "=OXYGEN.DELIVERED_FLOW(1,{1;2},1)", result: [[14.34], [28.69]], tolerance: 0.02, source: "860.6/60, once and twice" },
+    {
+      formula: "=OXYGEN.DELIVERED_FLOW(1,{1;2},1)",
+      result: [[14.34], [28.69]],
+      tolerance: 0.02,
+      source: "860.6/60, once and twice",
+    },
   ],
   seeAlso: ["PATIENTS_CARRIED", "PLANTS_NEEDED", "GAS_FROM_LIQUID"],
-  caution: "A planning figure. The clinician sets each patient's flow; keep a stock or cylinders for when a plant stops.",
+  caution:
+    "A planning figure. The clinician sets each patient's flow; keep a stock or cylinders for when a plant stops.",
 };

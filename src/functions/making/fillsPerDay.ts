@@ -23,7 +23,13 @@ export const args = cellArguments({
  * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
  * @returns Fills a day
  */
-export function fillsPerDay(fill_each: any[][], rate: any[][], minutes_each: any[][], plants?: any[][], draw_ratio?: any[][]): any[][] {
+export function fillsPerDay(
+  fill_each: any[][],
+  rate: any[][],
+  minutes_each: any[][],
+  plants?: any[][],
+  draw_ratio?: any[][],
+): any[][] {
   return eachCell(args, [fill_each, rate, minutes_each, plants, draw_ratio], (given) =>
     fillsOf(given.fill_each, given.rate, given.minutes_each, given.plants, given.draw_ratio),
   );
@@ -31,12 +37,18 @@ export function fillsPerDay(fill_each: any[][], rate: any[][], minutes_each: any
 
 export const about: About = {
   rule: "24 × plants × rate / (fill × draw ratio + rate × minutes each / 60), cut down to whole fills",
-  range: "Fill and rate above 0, draw ratio 1 or more. Other plants go on making during a transfer. A day's mean: a stock in hand allows more for a while.",
+  range:
+    "Fill and rate above 0, draw ratio 1 or more. Other plants go on making during a transfer. A day's mean: a stock in hand allows more for a while.",
   source: "Balance of what is drawn and made; draw ratio: common practice, no source",
   examples: [
     { formula: "=OXYGEN.FILLS_PER_DAY(20,2,60)", result: 1, source: "48/(25 + 2) = 1.78" },
-    { formula: "=OXYGEN.FILLS_PER_DAY(10,2,{0;30},2)", result: [[7], [7]], source: "96/12.5 = 7.68; 96/(12.5 + 1) = 7.11" },
+    {
+      formula: "=OXYGEN.FILLS_PER_DAY(10,2,{0;30},2)",
+      result: [[7], [7]],
+      source: "96/12.5 = 7.68; 96/(12.5 + 1) = 7.11",
+    },
   ],
   seeAlso: ["FILLS_AVAILABLE", "GROSS_DRAW", "LIQUID_MADE"],
-  caution: "Each fill is a transfer of liquid at −183 °C: trained people, the maker's manual and the protection it asks for.",
+  caution:
+    "Each fill is a transfer of liquid at −183 °C: trained people, the maker's manual and the protection it asks for.",
 };

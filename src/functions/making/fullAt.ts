@@ -25,7 +25,13 @@ export const args = cellArguments({
  * @param [start_delay] Hours from switching on until liquid accumulates [h], 3 if omitted
  * @returns When the vessel is full [date-time]
  */
-export function fullAt(start_time: any[][], capacity: any[][], rate: any[][], level?: any[][], start_delay?: any[][]): any[][] {
+export function fullAt(
+  start_time: any[][],
+  capacity: any[][],
+  rate: any[][],
+  level?: any[][],
+  start_delay?: any[][],
+): any[][] {
   return eachCell(args, [start_time, capacity, rate, level, start_delay], (given) =>
     given.level > given.capacity
       ? invalid(`level ${given.level} L is above the capacity of ${given.capacity} L; check which is which`)
@@ -38,10 +44,16 @@ export function fullAt(start_time: any[][], capacity: any[][], rate: any[][], le
 
 export const about: About = {
   rule: "start time + (start delay + (capacity − level) / rate) / 24",
-  range: "Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn and the power holds.",
+  range:
+    "Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn and the power holds.",
   source: "Plain arithmetic; the 3 h start delay is common practice, no source",
   examples: [
-    { formula: '=OXYGEN.FULL_AT("2026-03-02 08:00",60,1.5)', result: 46085 + 3 / 24, note: "Switched on Monday 08:00, full 43 h later, Wednesday 03:00", source: "Serial 46083 is 2 March 2026; 08:00 + 43 h = 03:00 two days on" },
+    {
+      formula: '=OXYGEN.FULL_AT("2026-03-02 08:00",60,1.5)',
+      result: 46085 + 3 / 24,
+      note: "Switched on Monday 08:00, full 43 h later, Wednesday 03:00",
+      source: "Serial 46083 is 2 March 2026; 08:00 + 43 h = 03:00 two days on",
+    },
     { formula: '=OXYGEN.FULL_AT("2026-03-02",24,1,0,0)', result: 46084, note: "A cold plant fills 24 L in a day" },
   ],
   seeAlso: ["HOURS_TO_FILL", "READY_AT", "SWITCH_ON_BY"],

@@ -31,11 +31,17 @@ export function hoursToFill(capacity: any[][], rate: any[][], level?: any[][], s
 
 export const about: About = {
   rule: "start delay + (capacity − level) / rate",
-  range: "Capacity and rate above 0; a level above the capacity is #VALUE!. A full vessel still answers the start delay.",
+  range:
+    "Capacity and rate above 0; a level above the capacity is #VALUE!. A full vessel still answers the start delay.",
   source: "Plain arithmetic; the 3 h start delay is common practice, no source",
   examples: [
     { formula: "=OXYGEN.HOURS_TO_FILL(60,1.5)", result: 43, note: "An empty 60 L vessel at 1.5 L/h" },
-    { formula: '=OXYGEN.HOURS_TO_FILL("20 gal",2,0,0)', result: 37.85411784, note: "Twenty US gallons, plant already cold", source: "NIST SP 811: 1 US gal = 3.785 411 784 L" },
+    {
+      formula: '=OXYGEN.HOURS_TO_FILL("20 gal",2,0,0)',
+      result: 37.85411784,
+      note: "Twenty US gallons, plant already cold",
+      source: "NIST SP 811: 1 US gal = 3.785 411 784 L",
+    },
   ],
   seeAlso: ["FULL_AT", "LEVEL_AFTER", "SWITCH_ON_BY"],
 };

@@ -23,7 +23,13 @@ export const args = cellArguments({
  * @param [start_delay] Hours from switching on until liquid accumulates [h], 3 if omitted
  * @returns Liquid in the vessel then [L]
  */
-export function levelAfter(hours: any[][], capacity: any[][], rate: any[][], level?: any[][], start_delay?: any[][]): any[][] {
+export function levelAfter(
+  hours: any[][],
+  capacity: any[][],
+  rate: any[][],
+  level?: any[][],
+  start_delay?: any[][],
+): any[][] {
   return eachCell(args, [hours, capacity, rate, level, start_delay], (given) =>
     given.level > given.capacity
       ? invalid(`level ${given.level} L is above the capacity of ${given.capacity} L; check which is which`)
@@ -33,7 +39,8 @@ export function levelAfter(hours: any[][], capacity: any[][], rate: any[][], lev
 
 export const about: About = {
   rule: "min(capacity, level + max(0, hours − start delay) × rate)",
-  range: "Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn; losses during the start delay are left out.",
+  range:
+    "Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn; losses during the start delay are left out.",
   source: "Plain arithmetic; the 3 h start delay is common practice, no source",
   examples: [
     { formula: "=OXYGEN.LEVEL_AFTER(13,60,1.5,20)", result: 35, note: "Ten hours of making on top of 20 L" },

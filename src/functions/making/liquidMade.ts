@@ -21,16 +21,23 @@ export const args = cellArguments({
  * @returns Liquid made [L]
  */
 export function liquidMade(hours: any[][], rate: any[][], start_delay?: any[][], plants?: any[][]): any[][] {
-  return eachCell(args, [hours, rate, start_delay, plants], (given) => liquidOf(given.hours, given.rate, given.start_delay, given.plants));
+  return eachCell(args, [hours, rate, start_delay, plants], (given) =>
+    liquidOf(given.hours, given.rate, given.start_delay, given.plants),
+  );
 }
 
 export const about: About = {
   rule: "max(0, hours − start delay) × rate × plants",
-  range: "Rate above 0; nothing is made during the start delay. No vessel limits it: LEVEL_AFTER stops at the capacity.",
+  range:
+    "Rate above 0; nothing is made during the start delay. No vessel limits it: LEVEL_AFTER stops at the capacity.",
   source: "Plain arithmetic; the 3 h start delay is common practice, no source",
   examples: [
     { formula: "=OXYGEN.LIQUID_MADE(24,1.5)", result: 31.5, note: "First day of one plant" },
-    { formula: "=OXYGEN.LIQUID_MADE({2;3;10},2,3,2)", result: [[0], [0], [28]], note: "Nothing until the delay has passed, then 4 L/h" },
+    {
+      formula: "=OXYGEN.LIQUID_MADE({2;3;10},2,3,2)",
+      result: [[0], [0], [28]],
+      note: "Nothing until the delay has passed, then 4 L/h",
+    },
   ],
   seeAlso: ["LEVEL_AFTER", "DELIVERED_FLOW", "START_DELAY"],
 };

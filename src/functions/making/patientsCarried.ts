@@ -29,5 +29,6 @@ export const about: About = {
     { formula: '=OXYGEN.PATIENTS_CARRIED("3 m3/h",10)', result: 5, note: "50 L/min" },
   ],
   seeAlso: ["DELIVERED_FLOW", "PLANNED_FLOW", "DEMAND_FLOW"],
-  caution: "A planning figure; the clinician decides what each patient gets. Patients need more at times: keep some in hand.",
+  caution:
+    "A planning figure; the clinician decides what each patient gets. Patients need more at times: keep some in hand.",
 };

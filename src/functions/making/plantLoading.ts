@@ -28,7 +28,8 @@ export function plantLoading(daily_gas: any[][], rate: any[][], plants: any[][],
 
 export const about: About = {
   rule: "daily gas × draw ratio / (24 × rate × plants × gas from a litre of liquid)",
-  range: "Rate above 0, at least one plant, draw ratio 1 or more. May pass 1; over the availability of the plants the stock shrinks.",
+  range:
+    "Rate above 0, at least one plant, draw ratio 1 or more. May pass 1; over the availability of the plants the stock shrinks.",
   source: "Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; draw ratio: common practice, no source",
   examples: [
     {

@@ -23,7 +23,13 @@ export const args = cellArguments({
  * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
  * @returns Plants, spare ones included
  */
-export function plantsNeeded(daily_gas: any[][], rate: any[][], spare?: any[][], availability?: any[][], draw_ratio?: any[][]): any[][] {
+export function plantsNeeded(
+  daily_gas: any[][],
+  rate: any[][],
+  spare?: any[][],
+  availability?: any[][],
+  draw_ratio?: any[][],
+): any[][] {
   return eachCell(args, [daily_gas, rate, spare, availability, draw_ratio], (given) =>
     plantsFor(given.daily_gas, given.rate, given.spare, given.availability, given.draw_ratio),
   );
@@ -31,13 +37,16 @@ export function plantsNeeded(daily_gas: any[][], rate: any[][], spare?: any[][],
 
 export const about: About = {
   rule: "round up(daily gas × draw ratio / (24 × rate × availability × gas from a litre of liquid)) + spare",
-  range: "Rate above 0, availability above 0 and at most 1, draw ratio 1 or more. Take the rate at the site's altitude and heat (DERATED_RATE), not on the plate.",
-  source: "Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; availability: own planning default; draw ratio and spare: common practice, no source",
+  range:
+    "Rate above 0, availability above 0 and at most 1, draw ratio 1 or more. Take the rate at the site's altitude and heat (DERATED_RATE), not on the plate.",
+  source:
+    "Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; availability: own planning default; draw ratio and spare: common practice, no source",
   examples: [
     {
       formula: "=OXYGEN.PLANTS_NEEDED(100000,1.5)",
       result: 6,
-      source: "860.6 L/L (International Fire Code 2018, table G101.2): 100 000 × 1.25/(24 × 1.5 × 0.9 × 860.6) = 4.48, up to 5, and one spare",
+      source:
+        "860.6 L/L (International Fire Code 2018, table G101.2): 100 000 × 1.25/(24 × 1.5 × 0.9 × 860.6) = 4.48, up to 5, and one spare",
     },
     { formula: '=OXYGEN.PLANTS_NEEDED("4 m3/h",1.5,0,1,1)', result: 4, source: "96 000/(36 × 860.6) = 3.10" },
   ],

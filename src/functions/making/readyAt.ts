@@ -24,7 +24,13 @@ export const args = cellArguments({
  * @param [plants] Plants of that rate, 1 if omitted
  * @returns When that much is made [date-time]
  */
-export function readyAt(start_time: any[][], need: any[][], rate: any[][], start_delay?: any[][], plants?: any[][]): any[][] {
+export function readyAt(
+  start_time: any[][],
+  need: any[][],
+  rate: any[][],
+  start_delay?: any[][],
+  plants?: any[][],
+): any[][] {
   return eachCell(args, [start_time, need, rate, start_delay, plants], (given) =>
     dateTimeResult(
       given.start_time + hoursToMake(given.need, given.rate, given.start_delay, given.plants) / 24,
@@ -35,10 +41,16 @@ export function readyAt(start_time: any[][], need: any[][], rate: any[][], start
 
 export const about: About = {
   rule: "start time + (start delay + need / (rate × plants)) / 24",
-  range: "Rate above 0, at least one plant. The vessels are taken to have room for it; nothing needed still answers the start delay.",
+  range:
+    "Rate above 0, at least one plant. The vessels are taken to have room for it; nothing needed still answers the start delay.",
   source: "Plain arithmetic; the 3 h start delay is common practice, no source",
   examples: [
-    { formula: '=OXYGEN.READY_AT("2026-03-02 06:00",45,1.5,3,2)', result: 46084, note: "Two plants: 3 h + 15 h after 06:00 is midnight", source: "Serial 46083 is 2 March 2026" },
+    {
+      formula: '=OXYGEN.READY_AT("2026-03-02 06:00",45,1.5,3,2)',
+      result: 46084,
+      note: "Two plants: 3 h + 15 h after 06:00 is midnight",
+      source: "Serial 46083 is 2 March 2026",
+    },
     { formula: "=OXYGEN.READY_AT(46083,24,1,0)", result: 46084, note: "24 L at 1 L/h from a cold plant" },
   ],
   seeAlso: ["SWITCH_ON_BY", "FULL_AT", "GROSS_DRAW"],

@@ -21,7 +21,9 @@ export function standbyShare(run_minutes: any[][], cycle_hours: any[][]): any[][
   return eachCell(args, [run_minutes, cycle_hours], (given) => {
     const runHours = given.run_minutes / 60;
     return runHours > given.cycle_hours * (1 + 1e-12)
-      ? invalid(`run_minutes ${formatNumber(given.run_minutes)} min is longer than the cycle of ${formatNumber(given.cycle_hours)} h; cycle_hours runs from one start to the next`)
+      ? invalid(
+          `run_minutes ${formatNumber(given.run_minutes)} min is longer than the cycle of ${formatNumber(given.cycle_hours)} h; cycle_hours runs from one start to the next`,
+        )
       : Math.min(1, runHours / given.cycle_hours);
   });
 }

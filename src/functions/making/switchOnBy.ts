@@ -24,7 +24,13 @@ export const args = cellArguments({
  * @param [plants] Plants of that rate, 1 if omitted
  * @returns Latest time to switch on [date-time]
  */
-export function switchOnBy(need_time: any[][], need: any[][], rate: any[][], start_delay?: any[][], plants?: any[][]): any[][] {
+export function switchOnBy(
+  need_time: any[][],
+  need: any[][],
+  rate: any[][],
+  start_delay?: any[][],
+  plants?: any[][],
+): any[][] {
   return eachCell(args, [need_time, need, rate, start_delay, plants], (given) =>
     dateTimeResult(
       given.need_time - hoursToMake(given.need, given.rate, given.start_delay, given.plants) / 24,
@@ -35,10 +41,16 @@ export function switchOnBy(need_time: any[][], need: any[][], rate: any[][], sta
 
 export const about: About = {
   rule: "need time − (start delay + need / (rate × plants)) / 24",
-  range: "Rate above 0, at least one plant. Nothing is kept in hand for a power cut or a slow start: switch on earlier than this.",
+  range:
+    "Rate above 0, at least one plant. Nothing is kept in hand for a power cut or a slow start: switch on earlier than this.",
   source: "Plain arithmetic; the 3 h start delay is common practice, no source",
   examples: [
-    { formula: '=OXYGEN.SWITCH_ON_BY("2026-03-04 08:00",45,1.5,3,2)', result: 46084 + 14 / 24, note: "18 h before Wednesday 08:00 is Tuesday 14:00", source: "Serial 46083 is 2 March 2026" },
+    {
+      formula: '=OXYGEN.SWITCH_ON_BY("2026-03-04 08:00",45,1.5,3,2)',
+      result: 46084 + 14 / 24,
+      note: "18 h before Wednesday 08:00 is Tuesday 14:00",
+      source: "Serial 46083 is 2 March 2026",
+    },
   ],
   seeAlso: ["READY_AT", "START_DELAY", "GROSS_DRAW"],
 };

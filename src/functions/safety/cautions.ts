@@ -18,7 +18,9 @@ export const args = cellArguments({
 export function cautions(step?: any[][]): any[][] {
   return wholeTable(args, [step], (given) => [
     ["step", "caution"],
-    ...cautionRows.filter((row) => given.step === undefined || row.step === given.step).map((row) => [row.step, row.caution]),
+    ...cautionRows
+      .filter((row) => given.step === undefined || row.step === given.step)
+      .map((row) => [row.step, row.caution]),
   ]);
 }
 
@@ -31,14 +33,24 @@ export const about: About = {
       formula: '=OXYGEN.CAUTIONS("every result")',
       result: [
         ["step", "caution"],
-        ["every result", "A planning figure, no better than what was entered: check inputs and units, and have a second person read them."],
-        ["every result", "Estimates of heat, altitude, mixing and loss can be well off: measure on site and keep a reserve."],
-        ["every result", "The clinician decides for the patient; local codes, the maker's manual and licensed people decide for the work."],
+        [
+          "every result",
+          "A planning figure, no better than what was entered: check inputs and units, and have a second person read them.",
+        ],
+        [
+          "every result",
+          "Estimates of heat, altitude, mixing and loss can be well off: measure on site and keep a reserve.",
+        ],
+        [
+          "every result",
+          "The clinician decides for the patient; local codes, the maker's manual and licensed people decide for the work.",
+        ],
       ],
       note: "What every result of this workbook carries with it",
       source: "The list's own words",
     },
   ],
   seeAlso: ["SITE_CHECK", "RECEIPT_CHECK", "DRAIN_CHECK", "ROOM_OXYGEN"],
-  caution: "Reading a list trains nobody: transfers, filling and shipping are for trained people under local codes, the maker's manual and licences.",
+  caution:
+    "Reading a list trains nobody: transfers, filling and shipping are for trained people under local codes, the maker's manual and licences.",
 };

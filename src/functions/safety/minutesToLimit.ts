@@ -26,7 +26,9 @@ export function minutesToLimit(room: any[][], release: any[][], air_changes?: an
   return eachCell(
     args,
     [room, release, air_changes, limit],
-    (given) => minutesOf(given.room, given.release, given.air_changes, given.limit) ?? noAnswer("stays under the limit when well mixed; near the floor and the leak it may not"),
+    (given) =>
+      minutesOf(given.room, given.release, given.air_changes, given.limit) ??
+      noAnswer("stays under the limit when well mixed; near the floor and the leak it may not"),
   );
 }
 
@@ -36,8 +38,19 @@ export const about: About = {
     "Room above 0, limit above 0.21 and under 1; a room that never gets there is #N/A. Well mixed, which is optimistic: cold vapour pools low. Starts from fresh air.",
   source: "Dilution balance of industrial-hygiene texts (from memory); limit of 23.5 %: OSHA 29 CFR 1910.146",
   examples: [
-    { formula: "=OXYGEN.MINUTES_TO_LIMIT(30,15)", result: 64.314, tolerance: 0.001, note: "Closed room", source: "30 000/15 × ln(0.79/0.765) = 2000 × 0.032157" },
-    { formula: "=OXYGEN.MINUTES_TO_LIMIT(30,15,2)", result: { error: "#N/A", words: "stays under the limit" }, note: "Fresh air keeps up", source: "Long run (0.21 × 1000 + 15)/1015 = 0.2217" },
+    {
+      formula: "=OXYGEN.MINUTES_TO_LIMIT(30,15)",
+      result: 64.314,
+      tolerance: 0.001,
+      note: "Closed room",
+      source: "30 000/15 × ln(0.79/0.765) = 2000 × 0.032157",
+    },
+    {
+      formula: "=OXYGEN.MINUTES_TO_LIMIT(30,15,2)",
+      result: { error: "#N/A", words: "stays under the limit" },
+      note: "Fresh air keeps up",
+      source: "Long run (0.21 × 1000 + 15)/1015 = 0.2217",
+    },
   ],
   seeAlso: ["ROOM_OXYGEN", "RELEASE_LIMIT", "VENTILATION_NEEDED"],
   caution:

@@ -29,9 +29,14 @@ export const about: About = {
     "Room above 0, limit above 0.21 and under 1. Without fresh air any release gets there: 0. Well mixed, which is optimistic: cold vapour pools low. Stay far below this; VENTILATION_NEEDED has a factor for poor mixing.",
   source: "Dilution balance of industrial-hygiene texts (from memory); limit of 23.5 %: OSHA 29 CFR 1910.146",
   examples: [
-    { formula: "=OXYGEN.RELEASE_LIMIT(30,2)", result: 1000 * (0.025 / 0.765), source: "1000 L/min of fresh air × 0.025/0.765" },
+    {
+      formula: "=OXYGEN.RELEASE_LIMIT(30,2)",
+      result: 1000 * (0.025 / 0.765),
+      source: "1000 L/min of fresh air × 0.025/0.765",
+    },
     { formula: "=OXYGEN.RELEASE_LIMIT(30,0)", result: 0, note: "A closed room stands no release for ever" },
   ],
   seeAlso: ["ROOM_OXYGEN", "VENTILATION_NEEDED", "MINUTES_TO_LIMIT"],
-  caution: "A ceiling of arithmetic, not an allowance: find and stop leaks, measure low down, and follow local codes and the maker's manual.",
+  caution:
+    "A ceiling of arithmetic, not an allowance: find and stop leaks, measure low down, and follow local codes and the maker's manual.",
 };

@@ -23,7 +23,13 @@ export const args = cellArguments({
  * @param [source_purity] Oxygen in the gas released, as a fraction, 1 if omitted
  * @returns Oxygen in the room's air, a fraction
  */
-export function roomOxygen(room: any[][], release: any[][], air_changes?: any[][], minutes?: any[][], source_purity?: any[][]): any[][] {
+export function roomOxygen(
+  room: any[][],
+  release: any[][],
+  air_changes?: any[][],
+  minutes?: any[][],
+  source_purity?: any[][],
+): any[][] {
   return eachCell(args, [room, release, air_changes, minutes, source_purity], (given) =>
     given.minutes === undefined
       ? roomOxygenLongRun(given.room, given.release, given.air_changes, given.source_purity)
@@ -37,8 +43,19 @@ export const about: About = {
     "Well mixed, which is optimistic: cold vapour is heavy and pools low, so the floor, pits and corners are far richer than this mean. Room above 0; purity above 0.21 and at most 1. Starts from fresh air; air changes bring fresh air, not room air blown round.",
   source: "Dilution balance of industrial-hygiene texts (from memory)",
   examples: [
-    { formula: "=OXYGEN.ROOM_OXYGEN(30,15,0.5)", result: 0.2547, tolerance: 0.0001, note: "In the long run, over the 0.235 at which air counts as enriched", source: "(0.21 × 0.25 + 0.015)/0.265" },
-    { formula: "=OXYGEN.ROOM_OXYGEN(30,15,0.5,{0,60})", result: [[0.21, 0.2284]], tolerance: 0.0001, source: "0.21 + 0.04472 × (1 − exp(−0.265 × 60/30))" },
+    {
+      formula: "=OXYGEN.ROOM_OXYGEN(30,15,0.5)",
+      result: 0.2547,
+      tolerance: 0.0001,
+      note: "In the long run, over the 0.235 at which air counts as enriched",
+      source: "(0.21 × 0.25 + 0.015)/0.265",
+    },
+    {
+      formula: "=OXYGEN.ROOM_OXYGEN(30,15,0.5,{0,60})",
+      result: [[0.21, 0.2284]],
+      tolerance: 0.0001,
+      source: "0.21 + 0.04472 × (1 − exp(−0.265 × 60/30))",
+    },
     { formula: "=OXYGEN.ROOM_OXYGEN(30,15)", result: 1, note: "A closed room fills in the end" },
   ],
   seeAlso: ["MINUTES_TO_LIMIT", "RELEASE_LIMIT", "VENTILATION_NEEDED", "SPILL_OXYGEN"],

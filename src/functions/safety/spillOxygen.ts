@@ -27,7 +27,13 @@ export const about: About = {
     "Room above 0. A mean of the whole room once all is warm: well mixed is optimistic, since cold vapour pools low and near the floor it is far richer, up to pure oxygen. What is pushed out is taken as fresh air (cautious).",
   source: "Displacement balance of industrial-hygiene texts (from memory); expansion ratio: Schmidt & Wagner 1985",
   examples: [
-    { formula: "=OXYGEN.SPILL_OXYGEN(30,1)", result: 0.23266, tolerance: 0.0001, note: "A litre on the floor of a small room nearly makes it an enriched atmosphere", source: "0.21 + 0.79 × 0.8605/30" },
+    {
+      formula: "=OXYGEN.SPILL_OXYGEN(30,1)",
+      result: 0.23266,
+      tolerance: 0.0001,
+      note: "A litre on the floor of a small room nearly makes it an enriched atmosphere",
+      source: "0.21 + 0.79 × 0.8605/30",
+    },
     { formula: "=OXYGEN.SPILL_OXYGEN(30,50)", result: 1, note: "At most pure oxygen" },
   ],
   seeAlso: ["ROOM_OXYGEN", "GAS_FROM_LIQUID", "CAUTIONS"],

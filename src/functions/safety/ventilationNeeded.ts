@@ -26,11 +26,17 @@ export const about: About = {
   rule: "mixing × release × 60 / 1000 × (1 − limit) / (limit − 0.21)",
   range:
     "Limit above 0.21 and under 1, mixing 1 or more. Well mixed (mixing 1) is optimistic: cold vapour pools low, so inlets and outlets near the floor count most. A steady release only, not a spill.",
-  source: "Dilution balance and mixing factor of industrial ventilation texts (from memory); limit of 23.5 %: OSHA 29 CFR 1910.146",
+  source:
+    "Dilution balance and mixing factor of industrial ventilation texts (from memory); limit of 23.5 %: OSHA 29 CFR 1910.146",
   examples: [
     { formula: "=OXYGEN.VENTILATION_NEEDED(10)", result: 55.08, source: "3 × 0.6 m³/h × 0.765/0.025" },
-    { formula: "=OXYGEN.VENTILATION_NEEDED(1,0.235,1)", result: 1.836, source: "30.6 L/min of fresh air for each L/min released, well mixed" },
+    {
+      formula: "=OXYGEN.VENTILATION_NEEDED(1,0.235,1)",
+      result: 1.836,
+      source: "30.6 L/min of fresh air for each L/min released, well mixed",
+    },
   ],
   seeAlso: ["ROOM_OXYGEN", "RELEASE_LIMIT", "SITE_CHECK"],
-  caution: "A first figure for whoever designs the ventilation. Local codes and the maker's manual may ask for more, for low openings and for an oxygen alarm.",
+  caution:
+    "A first figure for whoever designs the ventilation. Local codes and the maker's manual may ask for more, for low openings and for an oxygen alarm.",
 };

@@ -24,8 +24,18 @@ export const about: About = {
   source: "ISO 2533:1975, Standard Atmosphere",
   examples: [
     { formula: "=OXYGEN.AIR_PRESSURE(5000)", result: 54.0199, tolerance: 0.0001, source: "ISO 2533:1975, table 5" },
-    { formula: "=OXYGEN.AIR_PRESSURE({0,11000})", result: [[101.325, 22.632]], tolerance: 0.0001, source: "ISO 2533:1975, table 5" },
-    { formula: '=OXYGEN.AIR_PRESSURE("5000 ft")', result: 84.307, tolerance: 0.001, source: "24.896 inHg at 5000 ft in printed standard-atmosphere tables, from memory" },
+    {
+      formula: "=OXYGEN.AIR_PRESSURE({0,11000})",
+      result: [[101.325, 22.632]],
+      tolerance: 0.0001,
+      source: "ISO 2533:1975, table 5",
+    },
+    {
+      formula: '=OXYGEN.AIR_PRESSURE("5000 ft")',
+      result: 84.307,
+      tolerance: 0.001,
+      source: "24.896 inHg at 5000 ft in printed standard-atmosphere tables, from memory",
+    },
   ],
   seeAlso: ["ALTITUDE_FROM_PRESSURE", "AIR_DENSITY_RATIO", "DERATED_RATE"],
 };

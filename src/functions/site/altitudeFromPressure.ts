@@ -25,7 +25,12 @@ export const about: About = {
   source: "ISO 2533:1975, Standard Atmosphere, solved for the altitude",
   examples: [
     { formula: "=OXYGEN.ALTITUDE_FROM_PRESSURE(101.325)", result: 0 },
-    { formula: '=OXYGEN.ALTITUDE_FROM_PRESSURE("540.199 hPa")', result: 5000, tolerance: 0.1, source: "ISO 2533:1975, table 5" },
+    {
+      formula: '=OXYGEN.ALTITUDE_FROM_PRESSURE("540.199 hPa")',
+      result: 5000,
+      tolerance: 0.1,
+      source: "ISO 2533:1975, table 5",
+    },
   ],
   seeAlso: ["AIR_PRESSURE", "DERATED_RATE"],
 };

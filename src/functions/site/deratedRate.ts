@@ -44,10 +44,22 @@ export const about: About = {
     "An estimate, not a maker's curve: real plants may fall off faster, or stop, in heat. −500 to 11 000 m and −90 to 60 °C; outside is #VALUE!. Never above the rated rate, so cold or low ground earns nothing.",
   source: "Own planning default: air pressure of ISO 2533:1975 and a straight loss with heat; no published curve",
   examples: [
-    { formula: "=OXYGEN.DERATED_RATE(2,35,0)", result: 1.722, note: "13.9 degrees too warm at 1 % each", source: "2 × (1 − 0.139)" },
-    { formula: "=OXYGEN.DERATED_RATE(1,-17.5,5000)", result: 0.533135, tolerance: 0.00001, note: "Thin air alone", source: "ISO 2533:1975, table 5: 540.199/1013.25" },
+    {
+      formula: "=OXYGEN.DERATED_RATE(2,35,0)",
+      result: 1.722,
+      note: "13.9 degrees too warm at 1 % each",
+      source: "2 × (1 − 0.139)",
+    },
+    {
+      formula: "=OXYGEN.DERATED_RATE(1,-17.5,5000)",
+      result: 0.533135,
+      tolerance: 0.00001,
+      note: "Thin air alone",
+      source: "ISO 2533:1975, table 5: 540.199/1013.25",
+    },
     { formula: "=OXYGEN.DERATED_RATE(2,10,-400)", result: 2, note: "Never above the rated rate" },
   ],
   seeAlso: ["RATE_FROM_TABLE", "FIT_DERATING", "AIR_PRESSURE", "HOURS_TO_FILL"],
-  caution: "An estimate for planning. Ask the maker for the table of the machine and measure on site before patients depend on it.",
+  caution:
+    "An estimate for planning. Ask the maker for the table of the machine and measure on site before patients depend on it.",
 };

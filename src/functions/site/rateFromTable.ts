@@ -52,7 +52,13 @@ const outside = (name: string, value: number, axis: readonly number[], unit: str
  * @param rates The table: one row an altitude, one column a temperature [L/h]
  * @returns Make rate [L/h]
  */
-export function rateFromTable(altitude: any[][], temperature: any[][], altitudes: any[][], temperatures: any[][], rates: any[][]): any[][] {
+export function rateFromTable(
+  altitude: any[][],
+  temperature: any[][],
+  altitudes: any[][],
+  temperatures: any[][],
+  rates: any[][],
+): any[][] {
   return eachCell(args, [altitude, temperature, altitudes, temperatures, rates], (given) => {
     const bad = badAxis("altitudes", given.altitudes, "m") ?? badAxis("temperatures", given.temperatures, "°C");
     if (bad) return bad;
@@ -76,12 +82,26 @@ export function rateFromTable(altitude: any[][], temperature: any[][], altitudes
 
 export const about: About = {
   rule: "linear between the two nearest altitudes and the two nearest temperatures of the table (bilinear)",
-  range: "Inside the table only; a point outside is #VALUE! and never extrapolated. Both axes must rise, and every cell of the table must hold a rate.",
+  range:
+    "Inside the table only; a point outside is #VALUE! and never extrapolated. Both axes must rise, and every cell of the table must hold a rate.",
   source: "Bilinear interpolation, any textbook of numerical methods; the rates are the maker's",
   examples: [
-    { formula: "=OXYGEN.RATE_FROM_TABLE(1000,30,{0;2000},{20,40},{2,1.7;1.6,1.32})", result: 1.655, note: "The middle is the mean of the four corners", source: "(2 + 1.7 + 1.6 + 1.32)/4" },
-    { formula: "=OXYGEN.RATE_FROM_TABLE({0;500;2000},20,{0;2000},{20,40},{2,1.7;1.6,1.32})", result: [[2], [1.9], [1.6]], note: "A corner, a quarter of the way, the other corner" },
-    { formula: "=OXYGEN.RATE_FROM_TABLE(2500,30,{0;2000},{20,40},{2,1.7;1.6,1.32})", result: { error: "#VALUE!", words: "altitude 2500 m is outside the table" }, note: "Never extrapolated" },
+    {
+      formula: "=OXYGEN.RATE_FROM_TABLE(1000,30,{0;2000},{20,40},{2,1.7;1.6,1.32})",
+      result: 1.655,
+      note: "The middle is the mean of the four corners",
+      source: "(2 + 1.7 + 1.6 + 1.32)/4",
+    },
+    {
+      formula: "=OXYGEN.RATE_FROM_TABLE({0;500;2000},20,{0;2000},{20,40},{2,1.7;1.6,1.32})",
+      result: [[2], [1.9], [1.6]],
+      note: "A corner, a quarter of the way, the other corner",
+    },
+    {
+      formula: "=OXYGEN.RATE_FROM_TABLE(2500,30,{0;2000},{20,40},{2,1.7;1.6,1.32})",
+      result: { error: "#VALUE!", words: "altitude 2500 m is outside the table" },
+      note: "Never extrapolated",
+    },
   ],
   seeAlso: ["DERATED_RATE", "FIT_DERATING"],
 };

@@ -21,7 +21,9 @@ export const args = cellArguments({
  * @returns Floor needed [m²]
  */
 export function siteArea(length: any[][], width: any[][], clearance?: any[][], units?: any[][]): any[][] {
-  return eachCell(args, [length, width, clearance, units], (given) => areaOf(given.length, given.width, given.clearance, given.units));
+  return eachCell(args, [length, width, clearance, units], (given) =>
+    areaOf(given.length, given.width, given.clearance, given.units),
+  );
 }
 
 export const about: About = {
@@ -30,7 +32,12 @@ export const about: About = {
   source: "Plain geometry; the 2 m clearance is an own planning default above the usual 1.8 m (6 ft)",
   examples: [
     { formula: "=OXYGEN.SITE_AREA(2,1)", result: 30, source: "(2 + 4) × (1 + 4)" },
-    { formula: "=OXYGEN.SITE_AREA(2,1,2,3)", result: 66, note: "Three in a row with a gap between each two", source: "6 × (3 + 8)" },
+    {
+      formula: "=OXYGEN.SITE_AREA(2,1,2,3)",
+      result: 66,
+      note: "Three in a row with a gap between each two",
+      source: "6 × (3 + 8)",
+    },
   ],
   seeAlso: ["SITE_CHECK", "ROOM_OXYGEN"],
 };

@@ -4,7 +4,17 @@ import { degrees, metres } from "../../arguments/quantity";
 import { choice, flag } from "../../arguments/text";
 import { type Surface, siteFindings } from "../../models/site";
 
-const surfaces: readonly Surface[] = ["concrete", "stone", "metal", "gravel", "soil", "wood", "plastic", "tile", "asphalt"];
+const surfaces: readonly Surface[] = [
+  "concrete",
+  "stone",
+  "metal",
+  "gravel",
+  "soil",
+  "wood",
+  "plastic",
+  "tile",
+  "asphalt",
+];
 
 export const args = cellArguments({
   clearance: metres,
@@ -46,13 +56,18 @@ export const args = cellArguments({
 export function siteCheck(clearance: any[][], tilt: any[][], surface: any[][], ventilated: any[][]): any[][] {
   return wholeTable(args, [clearance, tilt, surface, ventilated], (given) => [
     ["item", "state", "what to do"],
-    ...siteFindings(given.clearance, given.tilt, given.surface, given.ventilated).map(({ item, state, action }) => [item, state, action]),
+    ...siteFindings(given.clearance, given.tilt, given.surface, given.ventilated).map(({ item, state, action }) => [
+      item,
+      state,
+      action,
+    ]),
   ]);
 }
 
 export const about: About = {
   rule: "clearance at least 1.8 m (6 ft); tilt at most 5°; floor never asphalt or tile, nor anything that burns; never a room without ventilation",
-  range: "Looks at these four things only: ignition sources, drains, traffic, load of the floor and power are for the people on the spot.",
+  range:
+    "Looks at these four things only: ignition sources, drains, traffic, load of the floor and power are for the people on the spot.",
   source:
     "Clearance, tilt and tile: common practice, no source; asphalt counts as combustible under a liquid oxygen transfer: 29 CFR 1910.104 (from memory); wood and plastic: the same ground",
   examples: [

@@ -23,7 +23,12 @@ export const args = cellArguments({
  * @param [cold_below] Temperature under which it counts as cold [°C], 10 if omitted
  * @returns Hours before liquid accumulates [h]
  */
-export function startDelay(temperature: any[][], warm_start_hours?: any[][], cold_extra_hours?: any[][], cold_below?: any[][]): any[][] {
+export function startDelay(
+  temperature: any[][],
+  warm_start_hours?: any[][],
+  cold_extra_hours?: any[][],
+  cold_below?: any[][],
+): any[][] {
   return eachCell(args, [temperature, warm_start_hours, cold_extra_hours, cold_below], (given) =>
     delayAt(given.temperature, given.warm_start_hours, given.cold_extra_hours, given.cold_below),
   );
@@ -32,7 +37,8 @@ export function startDelay(temperature: any[][], warm_start_hours?: any[][], col
 export const about: About = {
   rule: "warm start hours, and cold extra hours when the temperature is under cold below",
   range: "−90 to 60 °C; outside is #VALUE!. A rule of thumb: the machine's manual and the site's own log are better.",
-  source: "Common practice, no source: liquid appears 2 to 3 h after a warm start; the cold limit is an own planning default",
+  source:
+    "Common practice, no source: liquid appears 2 to 3 h after a warm start; the cold limit is an own planning default",
   examples: [
     { formula: "=OXYGEN.START_DELAY(25)", result: 3 },
     { formula: "=OXYGEN.START_DELAY({25;10;9.9})", result: [[3], [3], [4]], note: "10 °C itself is not cold" },

@@ -26,7 +26,12 @@ export const about: About = {
   source: "Plain trigonometry",
   examples: [
     { formula: "=OXYGEN.TILT_ANGLE(1,1)", result: 45 },
-    { formula: '=OXYGEN.TILT_ANGLE("2 in","2 ft")', result: 4.7636, tolerance: 0.0001, source: "arctan(1/12) of trigonometric tables: 4° 45′ 49″" },
+    {
+      formula: '=OXYGEN.TILT_ANGLE("2 in","2 ft")',
+      result: 4.7636,
+      tolerance: 0.0001,
+      source: "arctan(1/12) of trigonometric tables: 4° 45′ 49″",
+    },
   ],
   seeAlso: ["SITE_CHECK"],
 };

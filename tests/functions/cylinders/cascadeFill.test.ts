@@ -6,14 +6,28 @@ import rows from "../../reference/cylinders.json";
 import { oneNumber } from "../oneCell";
 
 const column = (values: readonly unknown[]): unknown[][] => values.map((value) => [value]);
-const fill = (volume: number, pressure: number, volumes: readonly unknown[], pressures: readonly unknown[], t?: number): any[][] =>
+const fill = (
+  volume: number,
+  pressure: number,
+  volumes: readonly unknown[],
+  pressures: readonly unknown[],
+  t?: number,
+): any[][] =>
   cascadeFill([[volume]], [[pressure]], column(volumes), column(pressures), t === undefined ? undefined : [[t]]);
 
 test("one bank and three banks: equation of state, three successive balances, computed outside this project", () => {
   const one = rows.find((row) => row.id === "eq-real")!;
-  expect(Math.abs(fill(10, 10 - 1.01325, [50], [150 - 1.01325], 20)[1]![2] + 1.01325 - one.expected)).toBeLessThanOrEqual(one.tolerance);
+  expect(
+    Math.abs(fill(10, 10 - 1.01325, [50], [150 - 1.01325], 20)[1]![2] + 1.01325 - one.expected),
+  ).toBeLessThanOrEqual(one.tolerance);
   const three = rows.find((row) => row.id === "cascade-3")!;
-  const table = fill(10, 10 - 1.01325, [50, 50, 50], [60, 100, 150].map((bar) => bar - 1.01325), 20);
+  const table = fill(
+    10,
+    10 - 1.01325,
+    [50, 50, 50],
+    [60, 100, 150].map((bar) => bar - 1.01325),
+    20,
+  );
   expect(Math.abs(table[3]![2] + 1.01325 - three.expected)).toBeLessThanOrEqual(three.tolerance);
 });
 
@@ -27,21 +41,28 @@ test("lowest bank first, whatever the order of the list; ties by list order; a l
 test("mass is kept, and the cylinder never falls nor passes the bank", () => {
   const pressure = fc.double({ min: 0, max: 300, noNaN: true });
   fc.assert(
-    fc.property(pressure, fc.array(fc.tuple(fc.double({ min: 1, max: 80, noNaN: true }), pressure), { minLength: 1, maxLength: 5 }), (start, banks) => {
-      const volumes = banks.map(([volume]) => volume);
-      const pressures = banks.map(([, bar]) => bar);
-      const steps = fill(10, start, volumes, pressures).slice(1) as [number, number, number][];
-      const before = pressures.reduce((sum, bar, i) => sum + oneNumber(cylinderContent, volumes[i], bar), oneNumber(cylinderContent, 10, start));
-      let after = oneNumber(cylinderContent, 10, steps[steps.length - 1]![2]);
-      let last = start;
-      for (const [bank, bankAfter, cylinder] of steps) {
-        after += oneNumber(cylinderContent, volumes[bank - 1], bankAfter);
-        expect(cylinder).toBeGreaterThanOrEqual(last - 1e-6);
-        expect(bankAfter).toBeLessThanOrEqual(pressures[bank - 1]! + 1e-6);
-        last = cylinder;
-      }
-      expect(after / before).toBeCloseTo(1, 8);
-    }),
+    fc.property(
+      pressure,
+      fc.array(fc.tuple(fc.double({ min: 1, max: 80, noNaN: true }), pressure), { minLength: 1, maxLength: 5 }),
+      (start, banks) => {
+        const volumes = banks.map(([volume]) => volume);
+        const pressures = banks.map(([, bar]) => bar);
+        const steps = fill(10, start, volumes, pressures).slice(1) as [number, number, number][];
+        const before = pressures.reduce(
+          (sum, bar, i) => sum + oneNumber(cylinderContent, volumes[i], bar),
+          oneNumber(cylinderContent, 10, start),
+        );
+        let after = oneNumber(cylinderContent, 10, steps[steps.length - 1]![2]);
+        let last = start;
+        for (const [bank, bankAfter, cylinder] of steps) {
+          after += oneNumber(cylinderContent, volumes[bank - 1], bankAfter);
+          expect(cylinder).toBeGreaterThanOrEqual(last - 1e-6);
+          expect(bankAfter).toBeLessThanOrEqual(pressures[bank - 1]! + 1e-6);
+          last = cylinder;
+        }
+        expect(after / before).toBeCloseTo(1, 8);
+      },
+    ),
     { numRuns: 40 },
   );
 });
@@ -53,6 +74,10 @@ test("three banks in turn fill higher than the three joined into one at their me
 });
 
 test("lists of unequal length are refused with both named, a bad cell with its row", () => {
-  expect((fill(10, 0, [50, 50], [100])[0]![0] as CellError).message).toMatch(/bank_volumes has 2 and bank_pressures has 1 cells/);
-  expect((fill(10, 0, [50, 50], [100, 301])[0]![0] as CellError).message).toMatch(/bank_pressures row 2 must be between 0 and 300 bar/);
+  expect((fill(10, 0, [50, 50], [100])[0]![0] as CellError).message).toMatch(
+    /bank_volumes has 2 and bank_pressures has 1 cells/,
+  );
+  expect((fill(10, 0, [50, 50], [100, 301])[0]![0] as CellError).message).toMatch(
+    /bank_pressures row 2 must be between 0 and 300 bar/,
+  );
 });

@@ -14,8 +14,15 @@ test("an M needs 392 psi for 300 L above 200 psi (one-page cylinder guidance of 
 });
 
 test("letters stand for the handbook factors D 0.16, E 0.28, M 1.56, H and K 3.14 of teaching texts", () => {
-  const factors: [string, number][] = [["D", 0.16], ["e", 0.28], [" M ", 1.56], ["H", 3.14], ["K", 3.14]];
-  for (const [letter, factor] of factors) expect(oneNumber(contentByFactor, 1200, letter)).toBeCloseTo(1000 * factor, 9);
+  const factors: [string, number][] = [
+    ["D", 0.16],
+    ["e", 0.28],
+    [" M ", 1.56],
+    ["H", 3.14],
+    ["K", 3.14],
+  ];
+  for (const [letter, factor] of factors)
+    expect(oneNumber(contentByFactor, 1200, letter)).toBeCloseTo(1000 * factor, 9);
   expect(errorOf(contentByFactor, 1200, "Q")).toMatch(/#VALUE! factor "Q" is not a number; .*size D, E, M, H, K/);
   expect(oneNumber(contentByFactor, 1200, "2.32060384 L/bar")).toBeCloseTo(160, 5);
 });
@@ -36,7 +43,9 @@ describe("beside the real gas of a cylinder of 244 ft³ at 2200 psi and 70 °F (
   };
   const waterVolume = (244 * 28.316846592) / filled(2200);
   const lessThanReal = (gaugePsi: number, keepPsi: number): number =>
-    1 - oneNumber(contentByFactor, gaugePsi, "H", keepPsi) / oneNumber(cylinderContent, waterVolume, `${gaugePsi} psi`, "70 °F");
+    1 -
+    oneNumber(contentByFactor, gaugePsi, "H", keepPsi) /
+      oneNumber(cylinderContent, waterVolume, `${gaugePsi} psi`, "70 °F");
 
   test("the water volume is that of a large cylinder, about 43 L", () => {
     expect(waterVolume).toBeCloseTo(43, 0);
@@ -48,14 +57,18 @@ describe("beside the real gas of a cylinder of 244 ft³ at 2200 psi and 70 °F (
     [1500, 0.1282],
     [1000, 0.1881],
     [500, 0.3884],
-  ])("at %s psi the factor with its 200 psi reserve says less by the share %s (by the correlation)", (pressure, share) => {
-    expect(lessThanReal(pressure, 200)).toBeCloseTo(share, 2);
-    expect(lessThanReal(pressure, 200)).toBeGreaterThan(0.09);
-  });
+  ])(
+    "at %s psi the factor with its 200 psi reserve says less by the share %s (by the correlation)",
+    (pressure, share) => {
+      expect(lessThanReal(pressure, 200)).toBeCloseTo(share, 2);
+      expect(lessThanReal(pressure, 200)).toBeGreaterThan(0.09);
+    },
+  );
 
   test("the caution is the reserve: without it the straight line says up to 2 % too much", () => {
     expect(lessThanReal(2200, 0)).toBeCloseTo(0, 2);
     expect(lessThanReal(500, 0)).toBeCloseTo(-0.0193, 2);
-    for (let pressure = 200; pressure <= 2200; pressure += 100) expect(lessThanReal(pressure, 0)).toBeGreaterThan(-0.021);
+    for (let pressure = 200; pressure <= 2200; pressure += 100)
+      expect(lessThanReal(pressure, 0)).toBeGreaterThan(-0.021);
   });
 });

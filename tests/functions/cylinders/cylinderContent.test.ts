@@ -8,20 +8,29 @@ const row = (id: string) => rows.find((each) => each.id === id)!;
 /** Gas density at 70 °F over that at 15 °C, both 1 atm: Schmidt & Wagner 1985, computed outside this project. */
 const from15C = 1.354364 / 1.32614;
 
-test.each(["cont-J", "cont-50-150", "cont-50-200"])("%s: Schmidt & Wagner 1985, computed outside this project with CoolProp", (id) => {
-  const { inputs, expected, tolerance } = row(id) as { inputs: any; expected: number; tolerance: number };
-  expect(Math.abs(oneNumber(cylinderContent, inputs.V_L, inputs.p_bar_g, inputs.T_C) - expected * from15C)).toBeLessThanOrEqual(tolerance);
-});
+test.each(["cont-J", "cont-50-150", "cont-50-200"])(
+  "%s: Schmidt & Wagner 1985, computed outside this project with CoolProp",
+  (id) => {
+    const { inputs, expected, tolerance } = row(id) as { inputs: any; expected: number; tolerance: number };
+    expect(
+      Math.abs(oneNumber(cylinderContent, inputs.V_L, inputs.p_bar_g, inputs.T_C) - expected * from15C),
+    ).toBeLessThanOrEqual(tolerance);
+  },
+);
 
 test("within 0.2 % of a correlation of Z fitted apart from the code, everywhere in range", () => {
   const reference = 1.01325 / (294.25 * correlatedCompressibility(1.01325, 294.25));
   fc.assert(
-    fc.property(fc.double({ min: 0, max: 300, noNaN: true }), fc.double({ min: -40, max: 60, noNaN: true }), (pressure, t) => {
-      const bar = pressure + 1.01325;
-      const kelvin = t + 273.15;
-      const byCorrelation = bar / (kelvin * correlatedCompressibility(bar, kelvin)) / reference;
-      expect(Math.abs(oneNumber(cylinderContent, 1, pressure, t) / byCorrelation - 1)).toBeLessThan(0.002);
-    }),
+    fc.property(
+      fc.double({ min: 0, max: 300, noNaN: true }),
+      fc.double({ min: -40, max: 60, noNaN: true }),
+      (pressure, t) => {
+        const bar = pressure + 1.01325;
+        const kelvin = t + 273.15;
+        const byCorrelation = bar / (kelvin * correlatedCompressibility(bar, kelvin)) / reference;
+        expect(Math.abs(oneNumber(cylinderContent, 1, pressure, t) / byCorrelation - 1)).toBeLessThan(0.002);
+      },
+    ),
   );
 });
 
@@ -31,12 +40,16 @@ test("holds more than an ideal gas would at filling pressures, by 7 % at 150 bar
 
 test("rises with pressure, falls with temperature, in proportion to volume", () => {
   fc.assert(
-    fc.property(fc.double({ min: 1, max: 299, noNaN: true }), fc.double({ min: -40, max: 59, noNaN: true }), (pressure, t) => {
-      const content = oneNumber(cylinderContent, 10, pressure, t);
-      expect(oneNumber(cylinderContent, 10, pressure + 1, t)).toBeGreaterThan(content);
-      expect(oneNumber(cylinderContent, 10, pressure, t + 1)).toBeLessThan(content);
-      expect(oneNumber(cylinderContent, 30, pressure, t)).toBeCloseTo(3 * content, 6);
-    }),
+    fc.property(
+      fc.double({ min: 1, max: 299, noNaN: true }),
+      fc.double({ min: -40, max: 59, noNaN: true }),
+      (pressure, t) => {
+        const content = oneNumber(cylinderContent, 10, pressure, t);
+        expect(oneNumber(cylinderContent, 10, pressure + 1, t)).toBeGreaterThan(content);
+        expect(oneNumber(cylinderContent, 10, pressure, t + 1)).toBeLessThan(content);
+        expect(oneNumber(cylinderContent, 30, pressure, t)).toBeCloseTo(3 * content, 6);
+      },
+    ),
   );
 });
 

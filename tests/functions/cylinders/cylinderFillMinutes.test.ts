@@ -21,16 +21,24 @@ test("a flow of 11 L/min puts 680 L in within 62 min (time = volume/flow)", () =
 
 test("two legs take as long as the whole, and twice the flow half as long", () => {
   fc.assert(
-    fc.property(fc.double({ min: 0, max: 100, noNaN: true }), fc.double({ min: 0, max: 100, noNaN: true }), fc.double({ min: 0, max: 100, noNaN: true }), (a, b, c) => {
-      const [low, middle, high] = [a, a + b, a + b + c];
-      const minutes = (from: number, to: number, flow = 10): number => oneNumber(cylinderFillMinutes, 40, from, to, flow);
-      expect(minutes(low, middle) + minutes(middle, high)).toBeCloseTo(minutes(low, high), 6);
-      expect(minutes(low, high, 20) * 2).toBeCloseTo(minutes(low, high), 6);
-    }),
+    fc.property(
+      fc.double({ min: 0, max: 100, noNaN: true }),
+      fc.double({ min: 0, max: 100, noNaN: true }),
+      fc.double({ min: 0, max: 100, noNaN: true }),
+      (a, b, c) => {
+        const [low, middle, high] = [a, a + b, a + b + c];
+        const minutes = (from: number, to: number, flow = 10): number =>
+          oneNumber(cylinderFillMinutes, 40, from, to, flow);
+        expect(minutes(low, middle) + minutes(middle, high)).toBeCloseTo(minutes(low, high), 6);
+        expect(minutes(low, high, 20) * 2).toBeCloseTo(minutes(low, high), 6);
+      },
+    ),
   );
 });
 
 test("a fill that goes down is refused with both pressures", () => {
-  expect(errorOf(cylinderFillMinutes, 50, 150, 100, 20)).toMatch(/#VALUE! to_pressure 100 bar is below from_pressure 150 bar/);
+  expect(errorOf(cylinderFillMinutes, 50, 150, 100, 20)).toMatch(
+    /#VALUE! to_pressure 100 bar is below from_pressure 150 bar/,
+  );
   expect(errorOf(cylinderFillMinutes, 50, 0, 150, 0)).toMatch(/fill_flow must be more than 0/);
 });

@@ -6,19 +6,37 @@ import { errorOf, oneNumber } from "../oneCell";
 
 const from15C = 1.354364 / 1.32614;
 
-test.each(["cont-J", "cont-50-150", "cont-50-200"])("%s backwards: Schmidt & Wagner 1985, computed outside this project with CoolProp", (id) => {
-  const { inputs, expected, tolerance } = rows.find((each) => each.id === id) as { inputs: any; expected: number; tolerance: number };
-  const within = (tolerance / expected) * inputs.p_bar_g * 1.2;
-  expect(Math.abs(oneNumber(cylinderPressure, inputs.V_L, expected * from15C, inputs.T_C) - inputs.p_bar_g)).toBeLessThanOrEqual(within);
-});
+test.each(["cont-J", "cont-50-150", "cont-50-200"])(
+  "%s backwards: Schmidt & Wagner 1985, computed outside this project with CoolProp",
+  (id) => {
+    const { inputs, expected, tolerance } = rows.find((each) => each.id === id) as {
+      inputs: any;
+      expected: number;
+      tolerance: number;
+    };
+    const within = (tolerance / expected) * inputs.p_bar_g * 1.2;
+    expect(
+      Math.abs(oneNumber(cylinderPressure, inputs.V_L, expected * from15C, inputs.T_C) - inputs.p_bar_g),
+    ).toBeLessThanOrEqual(within);
+  },
+);
 
 test("inverse of CYLINDER_CONTENT, to the ends of the range", () => {
   fc.assert(
-    fc.property(fc.double({ min: 0, max: 300, noNaN: true }), fc.double({ min: -40, max: 60, noNaN: true }), fc.double({ min: 0.5, max: 80, noNaN: true }), (pressure, t, volume) => {
-      expect(oneNumber(cylinderPressure, volume, oneNumber(cylinderContent, volume, pressure, t), t)).toBeCloseTo(pressure, 6);
-    }),
+    fc.property(
+      fc.double({ min: 0, max: 300, noNaN: true }),
+      fc.double({ min: -40, max: 60, noNaN: true }),
+      fc.double({ min: 0.5, max: 80, noNaN: true }),
+      (pressure, t, volume) => {
+        expect(oneNumber(cylinderPressure, volume, oneNumber(cylinderContent, volume, pressure, t), t)).toBeCloseTo(
+          pressure,
+          6,
+        );
+      },
+    ),
   );
-  for (const end of [0, 300]) expect(oneNumber(cylinderPressure, 50, oneNumber(cylinderContent, 50, end))).toBeCloseTo(end, 6);
+  for (const end of [0, 300])
+    expect(oneNumber(cylinderPressure, 50, oneNumber(cylinderContent, 50, end))).toBeCloseTo(end, 6);
 });
 
 test("less than stays in an open cylinder, and more than goes in, are refused with the limit", () => {

@@ -15,11 +15,16 @@ test("an exact fit takes no cylinder more, also with floating noise", () => {
 
 test("enough, and one fewer is not", () => {
   fc.assert(
-    fc.property(fc.double({ min: 1, max: 1e6, noNaN: true }), fc.double({ min: 100, max: 1e4, noNaN: true }), fc.double({ min: 0, max: 0.9, noNaN: true }), (gas, content, keep) => {
-      const cylinders = oneNumber(cylindersNeeded, gas, content, keep);
-      expect(cylinders * content * (1 - keep)).toBeGreaterThanOrEqual(gas * (1 - 1e-9));
-      expect((cylinders - 1) * content * (1 - keep)).toBeLessThan(gas);
-    }),
+    fc.property(
+      fc.double({ min: 1, max: 1e6, noNaN: true }),
+      fc.double({ min: 100, max: 1e4, noNaN: true }),
+      fc.double({ min: 0, max: 0.9, noNaN: true }),
+      (gas, content, keep) => {
+        const cylinders = oneNumber(cylindersNeeded, gas, content, keep);
+        expect(cylinders * content * (1 - keep)).toBeGreaterThanOrEqual(gas * (1 - 1e-9));
+        expect((cylinders - 1) * content * (1 - keep)).toBeLessThan(gas);
+      },
+    ),
   );
 });
 

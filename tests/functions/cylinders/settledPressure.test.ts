@@ -6,13 +6,25 @@ import { errorOf, oneNumber } from "../oneCell";
 // NIST SP 811: 1 psi = 0.06894757293168 bar.
 const psi = 0.06894757293168;
 
-test.each(["settle-2015-60F", "settle-2015-100F"])("%s both ways: isochore of Schmidt & Wagner 1985, computed outside this project", (id) => {
-  const { inputs, expected, tolerance } = rows.find((each) => each.id === id) as { inputs: any; expected: number; tolerance: number };
-  const settled = oneNumber(settledPressure, `${expected} psi`, `${inputs.gas_T_F} °F`, `${inputs.settled_T_F} °F`);
-  expect(Math.abs(settled / psi - inputs.settled_psig)).toBeLessThanOrEqual(tolerance);
-  const back = oneNumber(settledPressure, `${inputs.settled_psig} psi`, `${inputs.settled_T_F} °F`, `${inputs.gas_T_F} °F`);
-  expect(Math.abs(back / psi - expected)).toBeLessThanOrEqual(tolerance);
-});
+test.each(["settle-2015-60F", "settle-2015-100F"])(
+  "%s both ways: isochore of Schmidt & Wagner 1985, computed outside this project",
+  (id) => {
+    const { inputs, expected, tolerance } = rows.find((each) => each.id === id) as {
+      inputs: any;
+      expected: number;
+      tolerance: number;
+    };
+    const settled = oneNumber(settledPressure, `${expected} psi`, `${inputs.gas_T_F} °F`, `${inputs.settled_T_F} °F`);
+    expect(Math.abs(settled / psi - inputs.settled_psig)).toBeLessThanOrEqual(tolerance);
+    const back = oneNumber(
+      settledPressure,
+      `${inputs.settled_psig} psi`,
+      `${inputs.settled_T_F} °F`,
+      `${inputs.gas_T_F} °F`,
+    );
+    expect(Math.abs(back / psi - expected)).toBeLessThanOrEqual(tolerance);
+  },
+);
 
 test("137 bar at 15 °C is 153.76 bar at 40 °C (same source); an ideal gas would give 149", () => {
   expect(Math.abs(oneNumber(settledPressure, 137, 15, 40) - 153.7587)).toBeLessThanOrEqual(0.3);
@@ -20,15 +32,21 @@ test("137 bar at 15 °C is 153.76 bar at 40 °C (same source); an ideal gas woul
 
 test("there and back is the same pressure, and warm gas settles lower", () => {
   fc.assert(
-    fc.property(fc.double({ min: 5, max: 200, noNaN: true }), fc.double({ min: 22, max: 60, noNaN: true }), (pressure, t) => {
-      const settled = oneNumber(settledPressure, pressure, t);
-      expect(settled).toBeLessThan(pressure);
-      expect(oneNumber(settledPressure, settled, 21.1, t)).toBeCloseTo(pressure, 6);
-    }),
+    fc.property(
+      fc.double({ min: 5, max: 200, noNaN: true }),
+      fc.double({ min: 22, max: 60, noNaN: true }),
+      (pressure, t) => {
+        const settled = oneNumber(settledPressure, pressure, t);
+        expect(settled).toBeLessThan(pressure);
+        expect(oneNumber(settledPressure, settled, 21.1, t)).toBeCloseTo(pressure, 6);
+      },
+    ),
   );
 });
 
 test("a result out of range is refused on both sides", () => {
-  expect(errorOf(settledPressure, 290, 0, 60)).toMatch(/#VALUE! pressure 290 bar would settle to \d+.* bar, above the 300 bar/);
+  expect(errorOf(settledPressure, 290, 0, 60)).toMatch(
+    /#VALUE! pressure 290 bar would settle to \d+.* bar, above the 300 bar/,
+  );
   expect(errorOf(settledPressure, 0.1, 60, -40)).toMatch(/would settle under 0 bar gauge/);
 });

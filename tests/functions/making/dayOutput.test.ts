@@ -3,7 +3,10 @@ import { errorOf } from "../oneCell";
 
 // 860.5213 L gas of a litre of liquid: Schmidt & Wagner 1985, computed outside this project with CoolProp.
 const litresOfGas = 860.5213;
-const row = (...cells: (number | undefined)[]): number[] => dayOutput(...(cells.map((cell) => (cell === undefined ? undefined : [[cell]])) as [any, any, any, any]))[1] as number[];
+const row = (...cells: (number | undefined)[]): number[] =>
+  dayOutput(
+    ...(cells.map((cell) => (cell === undefined ? undefined : [[cell]])) as [any, any, any, any]),
+  )[1] as number[];
 
 test("one row of three columns under its header", () => {
   const table = dayOutput([[12]], [[6]], [[2]], [[5]]);

@@ -17,9 +17,17 @@ test("within 0.1 % of the fire code's printed ratio", () => {
 
 test("in proportion to plants and rate, inversely to the draw ratio", () => {
   fc.assert(
-    fc.property(fc.double({ min: 0.1, max: 20, noNaN: true }), fc.integer({ min: 0, max: 50 }), fc.double({ min: 1, max: 3, noNaN: true }), (rate, plants, ratio) => {
-      expect(oneNumber(deliveredFlow, rate, plants, ratio) * ratio).toBeCloseTo(oneNumber(deliveredFlow, rate, 1, 1) * plants, 6);
-    }),
+    fc.property(
+      fc.double({ min: 0.1, max: 20, noNaN: true }),
+      fc.integer({ min: 0, max: 50 }),
+      fc.double({ min: 1, max: 3, noNaN: true }),
+      (rate, plants, ratio) => {
+        expect(oneNumber(deliveredFlow, rate, plants, ratio) * ratio).toBeCloseTo(
+          oneNumber(deliveredFlow, rate, 1, 1) * plants,
+          6,
+        );
+      },
+    ),
   );
 });
 

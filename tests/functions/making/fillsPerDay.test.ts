@@ -11,12 +11,19 @@ test("by hand: one plant of 1.25 L/h, 1 L fills drawn at 1.25 and 20 min each", 
 
 test("the day's balance holds: n fills are made good, n + 1 are not, and only the plant drawn from stops", () => {
   fc.assert(
-    fc.property(some(0.5, 40), some(0.5, 10), some(0, 120), fc.integer({ min: 1, max: 12 }), some(1, 2), (fill, rate, minutes, plants, ratio) => {
-      const n = oneNumber(fillsPerDay, fill, rate, minutes, plants, ratio);
-      const made = (fills: number): number => rate * (24 * plants - (fills * minutes) / 60);
-      expect(made(n) - n * fill * ratio).toBeGreaterThanOrEqual(-1e-6);
-      expect(made(n + 1) - (n + 1) * fill * ratio).toBeLessThan(1e-6);
-    }),
+    fc.property(
+      some(0.5, 40),
+      some(0.5, 10),
+      some(0, 120),
+      fc.integer({ min: 1, max: 12 }),
+      some(1, 2),
+      (fill, rate, minutes, plants, ratio) => {
+        const n = oneNumber(fillsPerDay, fill, rate, minutes, plants, ratio);
+        const made = (fills: number): number => rate * (24 * plants - (fills * minutes) / 60);
+        expect(made(n) - n * fill * ratio).toBeGreaterThanOrEqual(-1e-6);
+        expect(made(n + 1) - (n + 1) * fill * ratio).toBeLessThan(1e-6);
+      },
+    ),
   );
 });
 

@@ -15,15 +15,27 @@ test("a day and a half later by the calendar of JavaScript's Date", () => {
 
 test("differs from the start by the hours that HOURS_TO_FILL answers", () => {
   fc.assert(
-    fc.property(fc.double({ min: 1, max: 500, noNaN: true }), fc.double({ min: 0.1, max: 20, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 12, noNaN: true }), (capacity, rate, share, delay) => {
-      const hours = oneNumber(hoursToFill, capacity, rate, capacity * share, delay);
-      expect((oneNumber(fullAt, 46000.25, capacity, rate, capacity * share, delay) - 46000.25) * 24).toBeCloseTo(hours, 5);
-    }),
+    fc.property(
+      fc.double({ min: 1, max: 500, noNaN: true }),
+      fc.double({ min: 0.1, max: 20, noNaN: true }),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      fc.double({ min: 0, max: 12, noNaN: true }),
+      (capacity, rate, share, delay) => {
+        const hours = oneNumber(hoursToFill, capacity, rate, capacity * share, delay);
+        expect((oneNumber(fullAt, 46000.25, capacity, rate, capacity * share, delay) - 46000.25) * 24).toBeCloseTo(
+          hours,
+          5,
+        );
+      },
+    ),
   );
 });
 
 test("shows date and time, and keeps the fraction", () => {
-  expect(fullAt([[46083]], [[10]], [[1]], [[0]], [[2]])[0]![0]).toMatchObject({ basicValue: 46083.5, numberFormat: "yyyy-mm-dd hh:mm" });
+  expect(fullAt([[46083]], [[10]], [[1]], [[0]], [[2]])[0]![0]).toMatchObject({
+    basicValue: 46083.5,
+    numberFormat: "yyyy-mm-dd hh:mm",
+  });
 });
 
 test("refuses a level above the capacity and a time past the calendar", () => {

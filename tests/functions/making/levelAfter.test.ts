@@ -13,13 +13,20 @@ test("a 40 L vessel at 1 L/h with a 2.5 h start is full after 42.5 h and not bef
 
 test("never above the capacity, never below the level, never falls with time", () => {
   fc.assert(
-    fc.property(some(0, 300), some(0, 50), some(1, 200), some(0.1, 10), some(0, 1), (hours, more, capacity, rate, share) => {
-      const level = capacity * share;
-      const then = oneNumber(levelAfter, hours, capacity, rate, level);
-      expect(then).toBeLessThanOrEqual(capacity);
-      expect(then).toBeGreaterThanOrEqual(level);
-      expect(oneNumber(levelAfter, hours + more, capacity, rate, level)).toBeGreaterThanOrEqual(then);
-    }),
+    fc.property(
+      some(0, 300),
+      some(0, 50),
+      some(1, 200),
+      some(0.1, 10),
+      some(0, 1),
+      (hours, more, capacity, rate, share) => {
+        const level = capacity * share;
+        const then = oneNumber(levelAfter, hours, capacity, rate, level);
+        expect(then).toBeLessThanOrEqual(capacity);
+        expect(then).toBeGreaterThanOrEqual(level);
+        expect(oneNumber(levelAfter, hours + more, capacity, rate, level)).toBeGreaterThanOrEqual(then);
+      },
+    ),
   );
 });
 

@@ -20,11 +20,17 @@ test("nothing needed still takes the spare plant", () => {
 
 test("the plants without spare are loaded at most to their availability, and one fewer would be over it", () => {
   fc.assert(
-    fc.property(fc.double({ min: 1000, max: 1e7, noNaN: true }), fc.double({ min: 0.2, max: 20, noNaN: true }), fc.double({ min: 0.3, max: 1, noNaN: true }), (gas, rate, availability) => {
-      const plants = oneNumber(plantsNeeded, gas, rate, 0, availability);
-      expect(oneNumber(plantLoading, gas, rate, plants)).toBeLessThanOrEqual(availability * (1 + 1e-9));
-      if (plants > 1) expect(oneNumber(plantLoading, gas, rate, plants - 1)).toBeGreaterThan(availability * (1 - 1e-9));
-    }),
+    fc.property(
+      fc.double({ min: 1000, max: 1e7, noNaN: true }),
+      fc.double({ min: 0.2, max: 20, noNaN: true }),
+      fc.double({ min: 0.3, max: 1, noNaN: true }),
+      (gas, rate, availability) => {
+        const plants = oneNumber(plantsNeeded, gas, rate, 0, availability);
+        expect(oneNumber(plantLoading, gas, rate, plants)).toBeLessThanOrEqual(availability * (1 + 1e-9));
+        if (plants > 1)
+          expect(oneNumber(plantLoading, gas, rate, plants - 1)).toBeGreaterThan(availability * (1 - 1e-9));
+      },
+    ),
   );
 });
 

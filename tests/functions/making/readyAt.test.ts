@@ -20,10 +20,17 @@ test("twice the plants halve the making but not the start delay", () => {
 
 test("SWITCH_ON_BY is its inverse", () => {
   fc.assert(
-    fc.property(some(20000, 60000), some(0, 2000), some(0.2, 10), some(0, 12), fc.integer({ min: 1, max: 20 }), (start, need, rate, delay, plants) => {
-      const ready = oneNumber(readyAt, start, need, rate, delay, plants);
-      expect(oneNumber(switchOnBy, ready, need, rate, delay, plants)).toBeCloseTo(start, 7);
-    }),
+    fc.property(
+      some(20000, 60000),
+      some(0, 2000),
+      some(0.2, 10),
+      some(0, 12),
+      fc.integer({ min: 1, max: 20 }),
+      (start, need, rate, delay, plants) => {
+        const ready = oneNumber(readyAt, start, need, rate, delay, plants);
+        expect(oneNumber(switchOnBy, ready, need, rate, delay, plants)).toBeCloseTo(start, 7);
+      },
+    ),
   );
 });
 

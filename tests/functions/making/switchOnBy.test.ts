@@ -12,10 +12,16 @@ test("backwards over New Year by the calendar of JavaScript's Date: 2027-01-01 0
 
 test("what LIQUID_MADE gives between the two times is what is needed", () => {
   fc.assert(
-    fc.property(some(1, 500), some(0.2, 10), some(0, 12), fc.integer({ min: 1, max: 20 }), (need, rate, delay, plants) => {
-      const hours = (46083 - oneNumber(switchOnBy, 46083, need, rate, delay, plants)) * 24;
-      expect(oneNumber(liquidMade, hours, rate, delay, plants)).toBeCloseTo(need, 4);
-    }),
+    fc.property(
+      some(1, 500),
+      some(0.2, 10),
+      some(0, 12),
+      fc.integer({ min: 1, max: 20 }),
+      (need, rate, delay, plants) => {
+        const hours = (46083 - oneNumber(switchOnBy, 46083, need, rate, delay, plants)) * 24;
+        expect(oneNumber(liquidMade, hours, rate, delay, plants)).toBeCloseTo(need, 4);
+      },
+    ),
   );
 });
 

@@ -41,5 +41,7 @@ test.each(steps)("%s defers to local codes or authorities and to the manual of t
 });
 
 test("a step unknown is refused with the steps there are", () => {
-  expect(errorOf(cautions, "cooking")).toMatch(/#VALUE! step is "cooking"; enter transfer, gas supply, .* or every result/);
+  expect(errorOf(cautions, "cooking")).toMatch(
+    /#VALUE! step is "cooking"; enter transfer, gas supply, .* or every result/,
+  );
 });

@@ -27,14 +27,24 @@ test("follows the balance V·dC/dt = Q·0.21 + R·P − (Q + R)·C, integrated b
 
 test("between air and the purity; rises with time, falls with fresh air; ends at the long run", () => {
   fc.assert(
-    fc.property(some(5, 500), some(0.1, 200), some(0, 20), some(0, 600), some(0.3, 1), (room, release, changes, minutes, purity) => {
-      const now = oneNumber(roomOxygen, room, release, changes, minutes, purity);
-      expect(now).toBeGreaterThanOrEqual(0.21 - 1e-12);
-      expect(now).toBeLessThanOrEqual(purity + 1e-12);
-      expect(oneNumber(roomOxygen, room, release, changes, minutes + 5, purity)).toBeGreaterThanOrEqual(now - 1e-12);
-      expect(oneNumber(roomOxygen, room, release, changes + 1, minutes, purity)).toBeLessThanOrEqual(now + 1e-12);
-      expect(oneNumber(roomOxygen, room, release, changes, 1e9, purity)).toBeCloseTo(oneNumber(roomOxygen, room, release, changes, undefined, purity), 9);
-    }),
+    fc.property(
+      some(5, 500),
+      some(0.1, 200),
+      some(0, 20),
+      some(0, 600),
+      some(0.3, 1),
+      (room, release, changes, minutes, purity) => {
+        const now = oneNumber(roomOxygen, room, release, changes, minutes, purity);
+        expect(now).toBeGreaterThanOrEqual(0.21 - 1e-12);
+        expect(now).toBeLessThanOrEqual(purity + 1e-12);
+        expect(oneNumber(roomOxygen, room, release, changes, minutes + 5, purity)).toBeGreaterThanOrEqual(now - 1e-12);
+        expect(oneNumber(roomOxygen, room, release, changes + 1, minutes, purity)).toBeLessThanOrEqual(now + 1e-12);
+        expect(oneNumber(roomOxygen, room, release, changes, 1e9, purity)).toBeCloseTo(
+          oneNumber(roomOxygen, room, release, changes, undefined, purity),
+          9,
+        );
+      },
+    ),
   );
 });
 

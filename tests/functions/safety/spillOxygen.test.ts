@@ -6,7 +6,11 @@ import { errorOf, oneNumber } from "../oneCell";
 const gas = 0.8605213;
 
 test("V o = (C₀·(V r − V g) + V g)/V r with air at 0.21, as in published displacement models", () => {
-  for (const [room, liquid] of [[30, 1], [30, 0.3], [100, 10]] as const) {
+  for (const [room, liquid] of [
+    [30, 1],
+    [30, 0.3],
+    [100, 10],
+  ] as const) {
     const byHand = (0.21 * (room - liquid * gas) + liquid * gas) / room;
     expect(Math.abs(oneNumber(spillOxygen, room, liquid) - byHand)).toBeLessThan(2e-5);
   }
@@ -18,18 +22,25 @@ test("richer than the same gas purged through a mixed room, C = 1 − 0.79·exp(
 
 test("between air and pure oxygen, never falling with the spill", () => {
   fc.assert(
-    fc.property(fc.double({ min: 1, max: 1000, noNaN: true }), fc.double({ min: 0, max: 2000, noNaN: true }), (room, liquid) => {
-      const fraction = oneNumber(spillOxygen, room, liquid);
-      expect(fraction).toBeGreaterThanOrEqual(0.21);
-      expect(fraction).toBeLessThanOrEqual(1);
-      expect(oneNumber(spillOxygen, room, liquid + 1)).toBeGreaterThanOrEqual(fraction);
-    }),
+    fc.property(
+      fc.double({ min: 1, max: 1000, noNaN: true }),
+      fc.double({ min: 0, max: 2000, noNaN: true }),
+      (room, liquid) => {
+        const fraction = oneNumber(spillOxygen, room, liquid);
+        expect(fraction).toBeGreaterThanOrEqual(0.21);
+        expect(fraction).toBeLessThanOrEqual(1);
+        expect(oneNumber(spillOxygen, room, liquid + 1)).toBeGreaterThanOrEqual(fraction);
+      },
+    ),
   );
   expect(oneNumber(spillOxygen, 30, 0)).toBe(0.21);
   expect(oneNumber(spillOxygen, 30, 40)).toBe(1);
 });
 
 test("gallons and cubic feet are read (NIST SP 811); a room of nothing is refused", () => {
-  expect(oneNumber(spillOxygen, "1000 ft3", "1 gal")).toBeCloseTo(oneNumber(spillOxygen, 28.316846592, 3.785411784), 12);
+  expect(oneNumber(spillOxygen, "1000 ft3", "1 gal")).toBeCloseTo(
+    oneNumber(spillOxygen, 28.316846592, 3.785411784),
+    12,
+  );
   expect(errorOf(spillOxygen, 0, 1)).toMatch(/#VALUE! room must be more than 0/);
 });

@@ -14,10 +14,14 @@ test("poor mixing multiplies, by 3 unless told (industrial ventilation texts: 3 
 
 test("RELEASE_LIMIT of a room with that much fresh air is the release", () => {
   fc.assert(
-    fc.property(fc.double({ min: 0.1, max: 500, noNaN: true }), fc.double({ min: 0.22, max: 0.9, noNaN: true }), (release, limit) => {
-      const air = oneNumber(ventilationNeeded, release, limit, 1);
-      expect(oneNumber(releaseLimit, air, 1, limit) / release).toBeCloseTo(1, 9);
-    }),
+    fc.property(
+      fc.double({ min: 0.1, max: 500, noNaN: true }),
+      fc.double({ min: 0.22, max: 0.9, noNaN: true }),
+      (release, limit) => {
+        const air = oneNumber(ventilationNeeded, release, limit, 1);
+        expect(oneNumber(releaseLimit, air, 1, limit) / release).toBeCloseTo(1, 9);
+      },
+    ),
   );
 });
 

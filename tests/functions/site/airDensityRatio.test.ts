@@ -11,9 +11,16 @@ test.each(rows)("ISO 2533:1975, table 5, at %s m and %s °C", (altitude, tempera
 
 test("falls with heat as 1/T at one altitude (ideal gas law)", () => {
   fc.assert(
-    fc.property(fc.double({ min: -500, max: 11000, noNaN: true }), fc.double({ min: -90, max: 59, noNaN: true }), (altitude, t) => {
-      expect(oneNumber(airDensityRatio, altitude, t + 1) / oneNumber(airDensityRatio, altitude, t)).toBeCloseTo((t + 273.15) / (t + 274.15), 10);
-    }),
+    fc.property(
+      fc.double({ min: -500, max: 11000, noNaN: true }),
+      fc.double({ min: -90, max: 59, noNaN: true }),
+      (altitude, t) => {
+        expect(oneNumber(airDensityRatio, altitude, t + 1) / oneNumber(airDensityRatio, altitude, t)).toBeCloseTo(
+          (t + 273.15) / (t + 274.15),
+          10,
+        );
+      },
+    ),
   );
 });
 

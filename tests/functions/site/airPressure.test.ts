@@ -10,10 +10,14 @@ test.each(rows)("ISO 2533:1975, table 5, at %s m", (altitude, _temperature, mill
   expect(Math.abs(oneNumber(airPressure, altitude) - millibar / 10)).toBeLessThanOrEqual(0.0006);
 });
 
-test.each(rows)("ALTITUDE_FROM_PRESSURE gives the altitude back: ISO 2533:1975, table 5, at %s m", (altitude, _temperature, millibar) => {
-  // The printed pressures have six digits: 0.005 mbar is 0.04 m at sea level and 0.15 m at 11 000 m.
-  if (altitude > -500 && altitude < 11000) expect(Math.abs(oneNumber(altitudeFromPressure, `${millibar} mbar`) - altitude)).toBeLessThanOrEqual(0.16);
-});
+test.each(rows)(
+  "ALTITUDE_FROM_PRESSURE gives the altitude back: ISO 2533:1975, table 5, at %s m",
+  (altitude, _temperature, millibar) => {
+    // The printed pressures have six digits: 0.005 mbar is 0.04 m at sea level and 0.15 m at 11 000 m.
+    if (altitude > -500 && altitude < 11000)
+      expect(Math.abs(oneNumber(altitudeFromPressure, `${millibar} mbar`) - altitude)).toBeLessThanOrEqual(0.16);
+  },
+);
 
 test("falls with altitude, and ALTITUDE_FROM_PRESSURE is its inverse, to the ends of the range", () => {
   fc.assert(
@@ -22,7 +26,8 @@ test("falls with altitude, and ALTITUDE_FROM_PRESSURE is its inverse, to the end
       if (altitude < 10999) expect(oneNumber(airPressure, altitude + 1)).toBeLessThan(oneNumber(airPressure, altitude));
     }),
   );
-  for (const end of [-500, 11000]) expect(oneNumber(altitudeFromPressure, oneNumber(airPressure, end))).toBeCloseTo(end, 6);
+  for (const end of [-500, 11000])
+    expect(oneNumber(altitudeFromPressure, oneNumber(airPressure, end))).toBeCloseTo(end, 6);
 });
 
 test("feet are read exactly (NIST SP 811: 1 ft = 0.3048 m); outside the troposphere is refused", () => {

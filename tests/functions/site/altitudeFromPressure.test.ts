@@ -7,10 +7,13 @@ test("29.92 inHg is sea level and 24.90 inHg is 5000 ft (printed standard-atmosp
 });
 
 test("ISO 2533:1975, table 5, in each unit: 471.81 mbar at 6000 m", () => {
-  for (const pressure of [47.181, "471.81 hPa", "0.47181 bar", "47181 Pa"]) expect(Math.abs(oneNumber(altitudeFromPressure, pressure) - 6000)).toBeLessThan(0.1);
+  for (const pressure of [47.181, "471.81 hPa", "0.47181 bar", "47181 Pa"])
+    expect(Math.abs(oneNumber(altitudeFromPressure, pressure) - 6000)).toBeLessThan(0.1);
 });
 
 test("hPa entered as kPa, and gauge pressure of nothing, are refused", () => {
-  expect(errorOf(altitudeFromPressure, 845)).toMatch(/#VALUE! pressure_kpa must be between 22\.63\d* and 107\.4\d* kPa/);
+  expect(errorOf(altitudeFromPressure, 845)).toMatch(
+    /#VALUE! pressure_kpa must be between 22\.63\d* and 107\.4\d* kPa/,
+  );
   expect(errorOf(altitudeFromPressure, 0)).toMatch(/pressure_kpa/);
 });

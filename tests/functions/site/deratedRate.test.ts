@@ -21,13 +21,20 @@ test("a loss in %/°C or 1/°F is converted: 1 % for each °F is 1.8 % for each 
 
 test("between 0 and the rated rate, never rising with heat or height", () => {
   fc.assert(
-    fc.property(some(0.1, 50), some(-90, 59), some(-500, 10900), some(0, 0.1), some(-20, 50), (rated, t, altitude, loss, ratedT) => {
-      const rate = oneNumber(deratedRate, rated, t, altitude, loss, ratedT);
-      expect(rate).toBeGreaterThanOrEqual(0);
-      expect(rate).toBeLessThanOrEqual(rated);
-      expect(oneNumber(deratedRate, rated, t + 1, altitude, loss, ratedT)).toBeLessThanOrEqual(rate);
-      expect(oneNumber(deratedRate, rated, t, altitude + 100, loss, ratedT)).toBeLessThanOrEqual(rate);
-    }),
+    fc.property(
+      some(0.1, 50),
+      some(-90, 59),
+      some(-500, 10900),
+      some(0, 0.1),
+      some(-20, 50),
+      (rated, t, altitude, loss, ratedT) => {
+        const rate = oneNumber(deratedRate, rated, t, altitude, loss, ratedT);
+        expect(rate).toBeGreaterThanOrEqual(0);
+        expect(rate).toBeLessThanOrEqual(rated);
+        expect(oneNumber(deratedRate, rated, t + 1, altitude, loss, ratedT)).toBeLessThanOrEqual(rate);
+        expect(oneNumber(deratedRate, rated, t, altitude + 100, loss, ratedT)).toBeLessThanOrEqual(rate);
+      },
+    ),
   );
 });
 

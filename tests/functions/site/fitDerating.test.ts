@@ -6,7 +6,11 @@ import reference from "../../reference/deratingFit.json";
 import { oneNumber } from "../oneCell";
 
 const column = (values: readonly unknown[]): unknown[][] => values.map((value) => [value]);
-const fit = (altitudes: readonly unknown[], temperatures: readonly unknown[], rates: readonly unknown[]): [number, number, number] =>
+const fit = (
+  altitudes: readonly unknown[],
+  temperatures: readonly unknown[],
+  rates: readonly unknown[],
+): [number, number, number] =>
   fitDerating(column(altitudes), column(temperatures), column(rates))[1] as [number, number, number];
 
 test(`scattered runs: ${reference.source}`, () => {
@@ -27,15 +31,19 @@ test("exact runs give rate and loss back, worked by hand with the pressures prin
 
 test("DERATED_RATE's runs give their figures back", () => {
   fc.assert(
-    fc.property(fc.double({ min: 0.5, max: 20, noNaN: true }), fc.double({ min: 0, max: 0.03, noNaN: true }), (rated, loss) => {
-      const altitudes = [0, 300, 1500, 2500];
-      const temperatures = [15, 25, 35, 45];
-      const rates = altitudes.map((altitude, i) => oneNumber(deratedRate, rated, temperatures[i], altitude, loss));
-      const [foundRate, foundLoss, residual] = fit(altitudes, temperatures, rates);
-      expect(foundRate / rated).toBeCloseTo(1, 7);
-      expect(foundLoss).toBeCloseTo(loss, 7);
-      expect(residual).toBeLessThan(1e-7);
-    }),
+    fc.property(
+      fc.double({ min: 0.5, max: 20, noNaN: true }),
+      fc.double({ min: 0, max: 0.03, noNaN: true }),
+      (rated, loss) => {
+        const altitudes = [0, 300, 1500, 2500];
+        const temperatures = [15, 25, 35, 45];
+        const rates = altitudes.map((altitude, i) => oneNumber(deratedRate, rated, temperatures[i], altitude, loss));
+        const [foundRate, foundLoss, residual] = fit(altitudes, temperatures, rates);
+        expect(foundRate / rated).toBeCloseTo(1, 7);
+        expect(foundLoss).toBeCloseTo(loss, 7);
+        expect(residual).toBeLessThan(1e-7);
+      },
+    ),
   );
 });
 
@@ -48,7 +56,11 @@ test("one run, and cool runs, keep 0.01; the residual of two cool runs is half t
 });
 
 test("takes its own header texts, and refuses lists of unequal length with both named", () => {
-  const runs = fitDerating(column(["altitude", 0, 0]), column(["temperature", 20, 31.1]), column(["rate", 2, 1.8]))[1] as number[];
+  const runs = fitDerating(
+    column(["altitude", 0, 0]),
+    column(["temperature", 20, 31.1]),
+    column(["rate", 2, 1.8]),
+  )[1] as number[];
   expect(runs[0]).toBeCloseTo(2, 9);
   expect(runs[1]).toBeCloseTo(0.01, 9);
   const uneven = fitDerating(column([0, 0]), column([20, 30]), column([2]))[0]![0] as CellError;

@@ -13,10 +13,18 @@ test("without clearance it is the plants' own floor; feet are exact (NIST SP 811
 
 test("one more unit adds its width and one gap", () => {
   fc.assert(
-    fc.property(fc.double({ min: 0.1, max: 20, noNaN: true }), fc.double({ min: 0.1, max: 20, noNaN: true }), fc.double({ min: 0, max: 5, noNaN: true }), fc.integer({ min: 1, max: 30 }), (length, width, clearance, units) => {
-      const more = oneNumber(siteArea, length, width, clearance, units + 1) - oneNumber(siteArea, length, width, clearance, units);
-      expect(more).toBeCloseTo((length + 2 * clearance) * (width + clearance), 6);
-    }),
+    fc.property(
+      fc.double({ min: 0.1, max: 20, noNaN: true }),
+      fc.double({ min: 0.1, max: 20, noNaN: true }),
+      fc.double({ min: 0, max: 5, noNaN: true }),
+      fc.integer({ min: 1, max: 30 }),
+      (length, width, clearance, units) => {
+        const more =
+          oneNumber(siteArea, length, width, clearance, units + 1) -
+          oneNumber(siteArea, length, width, clearance, units);
+        expect(more).toBeCloseTo((length + 2 * clearance) * (width + clearance), 6);
+      },
+    ),
   );
 });
 

@@ -2,7 +2,11 @@ import { siteCheck } from "../../../src/functions/site/siteCheck";
 import { errorOf } from "../oneCell";
 
 const states = (clearance: unknown, tilt: unknown, surface: unknown, ventilated: unknown): Record<string, unknown> =>
-  Object.fromEntries(siteCheck([[clearance]], [[tilt]], [[surface]], [[ventilated]]).slice(1).map(([item, state]) => [item, state]));
+  Object.fromEntries(
+    siteCheck([[clearance]], [[tilt]], [[surface]], [[ventilated]])
+      .slice(1)
+      .map(([item, state]) => [item, state]),
+  );
 const allGood = { clearance: "ok", tilt: "ok", surface: "ok", ventilation: "ok" };
 
 // Limits of 6 ft, 5°, no asphalt, no tile, no unventilated room: common practice, no source. Asphalt counts as combustible
@@ -17,8 +21,10 @@ test("each rule fails by itself", () => {
   expect(states("5.9 ft", 5, "concrete", true)).toEqual({ ...allGood, clearance: "not ok" });
   expect(states(2, 5.1, "concrete", true)).toEqual({ ...allGood, tilt: "not ok" });
   expect(states(2, 0, "concrete", false)).toEqual({ ...allGood, ventilation: "not ok" });
-  for (const surface of ["asphalt", "tarmac", "tile", "tiles", "wood", "plastic", "carpet"]) expect(states(2, 0, surface, true)).toEqual({ ...allGood, surface: "not ok" });
-  for (const surface of ["soil", "gravel", "steel"]) expect(states(2, 0, surface, true)).toEqual({ ...allGood, surface: "check" });
+  for (const surface of ["asphalt", "tarmac", "tile", "tiles", "wood", "plastic", "carpet"])
+    expect(states(2, 0, surface, true)).toEqual({ ...allGood, surface: "not ok" });
+  for (const surface of ["soil", "gravel", "steel"])
+    expect(states(2, 0, surface, true)).toEqual({ ...allGood, surface: "check" });
 });
 
 test("every row says what to do, and the ventilation row that cold vapour pools low", () => {
