@@ -1,3 +1,4 @@
+import { plannedFlows, waterVapourPressure } from "./bedside";
 import { sizeFactors } from "./cylinderUse";
 import { leastClearance, mostTilt } from "./site";
 
@@ -17,6 +18,8 @@ const practice = "common practice, no source";
 const own = "own planning default";
 const neutral = "neutral: nothing is assumed";
 const factorTexts = "cylinder factors of respiratory-care and emergency-medical teaching texts";
+const plannedFlowGuidance =
+  "WHO, Oxygen sources and distribution for COVID-19 treatment centres, interim guidance, 4 April 2020 (read second hand)";
 const exact = "NIST SP 811 (2008), appendix B.8";
 const referenceGas = "gas volumes are stated at 70 °F (21.1 °C) and 101.325 kPa, the usual North American reference";
 
@@ -42,7 +45,7 @@ export const constantRows: readonly ConstantRow[] = [
   { name: "pound", value: 0.45359237, unit: "kg", source: exact },
   { name: "foot", value: 0.3048, unit: "m", source: exact },
   { name: "pound per square inch", value: 0.0689475729316836, unit: "bar", source: exact },
-  { name: "water vapour pressure at 37 °C", value: 6.28, unit: "kPa", source: "47 mmHg, usual in respiratory physiology texts; from memory" },
+  { name: "water vapour pressure at 37 °C", value: waterVapourPressure, unit: "kPa", source: "47 mmHg, usual in respiratory physiology texts; from memory" },
   { name: "ideal liquefaction work", value: idealLiquefactionWork, unit: "kWh/L", source: "T₀Δs − Δh from gas at 300 K, 1 atm to saturated liquid, Schmidt & Wagner 1985" },
   { name: "cylinder factor D", value: sizeFactors.D, unit: "L/psi", source: factorTexts },
   { name: "cylinder factor E", value: sizeFactors.E, unit: "L/psi", source: factorTexts },
@@ -50,6 +53,8 @@ export const constantRows: readonly ConstantRow[] = [
   { name: "cylinder factor H/K", value: sizeFactors.H, unit: "L/psi", source: factorTexts },
   { name: "least clearance of a site", value: leastClearance, unit: "m", source: `${practice}: 6 ft` },
   { name: "most tilt of a site", value: mostTilt, unit: "°", source: practice },
+  { name: "planned flow, severe", value: plannedFlows.severe, unit: "L/min", source: plannedFlowGuidance },
+  { name: "planned flow, critical", value: plannedFlows.critical, unit: "L/min", source: plannedFlowGuidance },
 
   { name: "draw_ratio", value: 1.25, unit: "L drawn per L filled", source: `${practice}: about 25 L drawn for a 20 L fill` },
   { name: "empty_days", value: 8, unit: "days", source: `${practice}: an unpowered full plant vessel is empty in 8 to 10 days; the cautious end` },

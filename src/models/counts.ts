@@ -48,12 +48,15 @@ export function binomial(n: number, p: number): CountDistribution {
   return outwardsFrom(Math.min(n, Math.floor((n + 1) * p)), n, (k) => ((n - k) / (k + 1)) * odds);
 }
 
-/** Rounding that must not push a chance that is met exactly over to the next count. */
-export const slack = 1 + 1e-12;
+/**
+ * Chance that a level leaves for more than enough. The little added covers the rounding of 1 − level and of the sums, so
+ * that a level which is met exactly doesn't ask for one more.
+ */
+export const leftOver = (level: number): number => (1 - level) * (1 + 1e-12) + 2e-16;
 
 /** The least count that is enough with a chance of at least `level`, above 0 and under 1. */
 export function countAtLevel({ first, chances }: CountDistribution, level: number): number {
-  const mayExceed = (1 - level) * slack;
+  const mayExceed = leftOver(level);
   let index = chances.length - 1;
   let above = 0;
   while (index > 0 && above + chances[index]! <= mayExceed) above += chances[index--]!;

@@ -1,4 +1,4 @@
-import { countAtLevel, poisson, slack } from "./counts";
+import { countAtLevel, leftOver, poisson } from "./counts";
 
 /** Patients of one kind: their number is Poisson of `mean`, each takes `flow` [L/min]. */
 export interface Kind {
@@ -118,7 +118,7 @@ export function stepsAtLevel(means: readonly number[], units: readonly number[],
   const together = means.reduce((sum, mean) => sum + mean, 0);
   if (!(Math.abs(Math.log(total) + scalings * Math.log(tooLarge) - together) < 1e-6)) return undefined;
 
-  const mayExceed = (1 - level) * slack * total;
+  const mayExceed = leftOver(level) * total;
   let above = 0;
   let answer = 0;
   fromTheTop((step, chance) => {
@@ -170,7 +170,7 @@ export function flowByCombinations(kinds: readonly Kind[], level: number): numbe
       return chance + weights[at]! * over[Math.min(Math.max(index, 0), over.length - 1)]!;
     }, 0);
 
-  const mayExceed = (1 - level) * slack;
+  const mayExceed = leftOver(level);
   let high = sums.reduce((most, sum) => Math.max(most, sum), 0) + widest.flow * (widest.first + widest.chances.length);
   let low = -high;
   const resolution = high * 1e-13;

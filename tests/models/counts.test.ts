@@ -78,8 +78,12 @@ describe("binomial counts", () => {
   test("a level that is met exactly is enough: P(K ≤ 1) = 3/4 for two coins", () => {
     expect(countAtLevel(binomial(2, 0.5), 0.75)).toBe(1);
     expect(countAtLevel(binomial(2, 0.5), 0.7500001)).toBe(2);
-    // P(K ≤ 2) = 0.992 for three at 0.2: the double of 1 − 0.992 falls on the wrong side by rounding.
-    expect(countAtLevel(binomial(3, 0.2), 0.992)).toBe(2);
+    // Decimals, where the double of 1 − level falls short of the chance that is left: P(K ≤ 0) = 0.8, 0.81; P(K ≤ 1) = 0.896.
+    expect(countAtLevel(binomial(1, 0.2), 0.8)).toBe(0);
+    expect(countAtLevel(binomial(2, 0.1), 0.81)).toBe(0);
+    expect(countAtLevel(binomial(3, 0.2), 0.896)).toBe(1);
+    // 1 − 0.001² = 0.999999
+    expect(countAtLevel(binomial(2, 0.001), 0.999999)).toBe(1);
   });
 
   test("nobody or everybody", () => {
