@@ -19,7 +19,7 @@ export const copperResistivity = 0.017241;
 export const copperZero = 234.5;
 
 /** One mechanical horsepower [kW]: 550 ft·lbf/s, NIST SP 811, appendix B.8. */
-export const horsepower = 0.74569987158227022;
+export const horsepower = 0.7456998715822702;
 
 /** Kilowatts of `counts` things of `watts` each, of which `useShare` run at once. */
 export const powerLoad = (counts: readonly number[], watts: readonly number[], useShare: number): number =>

@@ -62,6 +62,7 @@ function largestTotal(
   high: readonly (number | undefined)[],
   stopAt: number,
 ): Outcome {
+  // eslint-disable-next-line no-restricted-properties -- only to give up in time; no result depends on it
   const left = stopAt - Date.now();
   if (left <= 0) return { kind: "slow" };
   const constraints: [string, { min?: number; max?: number }][] = [];
@@ -149,6 +150,7 @@ function findShortNeed(items: readonly MixItem[], needs: readonly number[], stop
  * @param milliseconds When it gives up
  */
 export function bestMix(items: readonly MixItem[], needs: readonly number[], milliseconds: number): MixAnswer {
+  // eslint-disable-next-line no-restricted-properties -- only to give up in time; no result depends on it
   const stopAt = Date.now() + milliseconds;
   const goals = items.map((item) => item.goal);
   const rows: Row[] = needs.map((atLeast, need) => ({ coefficients: items.map((item) => item.gives[need]!), atLeast }));

@@ -1,7 +1,7 @@
-import binomialCdf from "@stdlib/stats-base-dists-binomial-cdf";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, fraction } from "../../arguments/quantity";
+import { enoughUnitsChance as chanceOf } from "../../models/supplyChance";
 
 export const args = cellArguments({
   units: count.between(0, 1000000),
@@ -19,12 +19,9 @@ export const args = cellArguments({
  * @returns Chance, 0 to 1
  */
 export function enoughUnitsChance(units: any[][], needed: any[][], availability: any[][]): any[][] {
-  return eachCell(args, [units, needed, availability], (given) => {
-    if (given.needed > given.units) return 0;
-    if (given.needed === 0) return 1;
-    // No more than units − needed may be down; counted so, small chances keep their digits.
-    return binomialCdf(given.units - given.needed, given.units, 1 - given.availability);
-  });
+  return eachCell(args, [units, needed, availability], (given) =>
+    chanceOf(given.units, given.needed, given.availability),
+  );
 }
 
 export const about: About = {
