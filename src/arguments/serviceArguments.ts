@@ -1,4 +1,5 @@
 import { CellError, invalid } from "../excel/cellValues";
+import { formatNumber } from "./argument";
 import { date, isoDay } from "./date";
 import { fraction, hours, months, sameUnit, Quantity } from "./quantity";
 import { table } from "./range";
@@ -21,6 +22,12 @@ export const hoursPerDay = new Quantity({
 
 /** A share of the interval that harsh conditions leave. */
 export const harsh = fraction.aboveTo(0, 1).default(1);
+
+/** An hour meter only counts up. */
+export const meterRunsBack = (earlierName: string, earlier: number, laterName: string, later: number): CellError | undefined =>
+  later < earlier
+    ? invalid(`${laterName} ${formatNumber(later)} h is below ${earlierName} ${formatNumber(earlier)} h; check the readings, and whether the meter was changed`)
+    : undefined;
 
 /** The arguments of the lists of services, in order. */
 export const listArguments = {

@@ -25,6 +25,10 @@ export function dateByHours(anchor: number, intervalHours: number, hoursPerDay: 
 export const dateByMeter = (asOf: number, lastHours: number, intervalHours: number, hoursNow: number, hoursPerDay: number, harsh: number): number =>
   asOf + cutDownThings((lastHours + harsh * intervalHours - hoursNow) / hoursPerDay);
 
+/** Average running time between two meter readings [h/day]. */
+export const runningTime = (firstDate: number, firstHours: number, lastDate: number, lastHours: number): number =>
+  (lastHours - firstHours) / (lastDate - firstDate);
+
 /** Days late beyond the grace days; 0 when not late. */
 export const overdueDays = (asOf: number, dueDate: number, grace: number): number => Math.max(0, asOf - dueDate - grace);
 
@@ -54,11 +58,15 @@ export const occurrenceDate = ({ lastDate, months, byHours }: ServiceTask, occur
     byHours === undefined ? Infinity : dateByHours(lastDate, byHours.interval, byHours.perDay, occurrence, harsh),
   );
 
-/** First occurrence on or after a day. The dates never fall, so the search may double and halve. */
-function firstOccurrenceFrom(task: ServiceTask, from: number, harsh: number): number {
+/**
+ * First occurrence on or after a day; undefined when it is further than 2^40, many to a day. The dates never fall, so
+ * the search may double and halve.
+ */
+function firstOccurrenceFrom(task: ServiceTask, from: number, harsh: number): number | undefined {
   let before = 0;
   let at = 1;
   while (occurrenceDate(task, at, harsh) < from) {
+    if (at >= 2 ** 40) return undefined;
     before = at;
     at *= 2;
   }
@@ -87,7 +95,9 @@ export function serviceList(tasks: readonly ServiceTask[], from: number, to: num
   for (let task = 0; task < tasks.length; task++) {
     const due = occurrenceDate(tasks[task]!, 1, harsh);
     if (due < from) found.push({ date: due, task, occurrence: 1 });
-    for (let occurrence = firstOccurrenceFrom(tasks[task]!, from, harsh); ; occurrence++) {
+    const first = firstOccurrenceFrom(tasks[task]!, from, harsh);
+    if (first === undefined) return undefined;
+    for (let occurrence = first; ; occurrence++) {
       const date = occurrenceDate(tasks[task]!, occurrence, harsh);
       if (date > to) break;
       found.push({ date, task, occurrence });

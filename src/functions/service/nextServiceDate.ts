@@ -1,14 +1,15 @@
 import type { About } from "../../arguments/about";
 import { date } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { fraction, months } from "../../arguments/quantity";
+import { months as monthsQuantity } from "../../arguments/quantity";
 import { dateResult } from "../../arguments/resultDate";
+import { harsh as harshShare } from "../../arguments/serviceArguments";
 import { dateByMonths } from "../../models/servicePlan";
 
 export const args = cellArguments({
   last_date: date,
-  months: months.atLeast(1).whole(),
-  harsh: fraction.aboveTo(0, 1).default(1),
+  months: monthsQuantity.atLeast(1).whole(),
+  harsh: harshShare,
 });
 
 /**
