@@ -1,0 +1,45 @@
+import { EDATE } from "@formulajs/formulajs";
+import fc from "fast-check";
+import { nextServiceDate } from "../../../src/functions/service/nextServiceDate";
+import { errorOf, oneCell, oneNumber } from "../oneCell";
+import { on } from "./serviceCells";
+
+test("Microsoft's EDATE examples: 15 January 2011 and 1 or 2 months", () => {
+  expect(oneCell(nextServiceDate, on("2011-01-15"), 1)).toBe(on("2011-02-15"));
+  expect(oneCell(nextServiceDate, on("2011-01-15"), 2)).toBe(on("2011-03-15"));
+});
+
+test("ECMA-376 Part 4, EDATE: 31 January 2006 and 5 months, 29 February 2004 and 12 (1904 serials 37436 and 36949)", () => {
+  expect(oneCell(nextServiceDate, on("2006-01-31"), 5)).toBe(37436 + 1462);
+  expect(oneCell(nextServiceDate, on("2004-02-29"), 12)).toBe(36949 + 1462);
+  expect(oneCell(nextServiceDate, on("2004-02-29"), "1 year")).toBe(36949 + 1462);
+});
+
+test("harsh by hand: half of the 90 days from 1 January to 1 April is 45", () => {
+  expect(oneCell(nextServiceDate, on("2026-01-01"), 3, 0.5)).toBe(on("2026-02-15"));
+  expect(oneCell(nextServiceDate, on("2026-01-01"), 3, "50%")).toBe(on("2026-02-15"));
+  // 0.7 × 31 = 21.7: the part day is cut off.
+  expect(oneCell(nextServiceDate, on("2026-01-01"), 1, 0.7)).toBe(on("2026-01-22"));
+});
+
+test("equals formulajs EDATE without the harsh factor; a harsher factor is never later", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 36526, max: 80000 }), fc.integer({ min: 1, max: 120 }), fc.double({ min: 0.01, max: 1, noNaN: true }), (last, months, harsh) => {
+      const theirs = EDATE(last, months) as unknown;
+      const plain = oneNumber(nextServiceDate, last, months);
+      expect(plain).toBe(theirs instanceof Date ? Math.round(theirs.getTime() / 86400000 + 25569) : theirs);
+      const sooner = oneNumber(nextServiceDate, last, months, harsh);
+      expect(sooner).toBeLessThanOrEqual(plain);
+      expect(sooner).toBeGreaterThanOrEqual(last);
+    }),
+  );
+});
+
+test("0 months, part months and harsh 0 or 93 are refused in words; serial 60 is no day", () => {
+  expect(errorOf(nextServiceDate, 46000, 0)).toMatch(/#VALUE! months must be 1 months or more/);
+  expect(errorOf(nextServiceDate, 46000, 1.5)).toMatch(/months must be a whole number/);
+  expect(errorOf(nextServiceDate, 46000, 1, 0)).toMatch(/harsh must be above 0/);
+  expect(errorOf(nextServiceDate, 46000, 1, 93)).toMatch(/harsh .*93% or 0.93/);
+  expect(errorOf(nextServiceDate, 60, 1)).toMatch(/last_date is 60, which is no date/);
+  expect(errorOf(nextServiceDate, on("9999-12-31"), 1)).toMatch(/after the year 9999/);
+});
