@@ -1,5 +1,8 @@
-import { type AmountUnit, amountUnits } from "../models/amounts";
 import { choice } from "./text";
+
+/** What an amount of oxygen may be stated in. */
+export const amountUnits = ["liquid L", "liquid gal", "gas L", "gas m3", "gas ft3", "kg", "lb"] as const;
+type AmountUnit = (typeof amountUnits)[number];
 
 const litreSpellings = ["l", "litre", "litres", "liter", "liters"];
 const gallonSpellings = ["gal", "gallon", "gallons", "us gal", "usgal", "us gallon", "us gallons"];
@@ -8,7 +11,9 @@ const cubicFootSpellings = ["ft3", "ft³", "cubic foot", "cubic feet", "cu ft", 
 
 /** "liquid gal", "gal liquid", "gal of liquid" … */
 const withState = (states: readonly string[], spellings: readonly string[]): string[] =>
-  states.flatMap((state) => spellings.flatMap((spelling) => [`${state} ${spelling}`, `${spelling} ${state}`, `${spelling} of ${state}`]));
+  states.flatMap((state) =>
+    spellings.flatMap((spelling) => [`${state} ${spelling}`, `${spelling} ${state}`, `${spelling} of ${state}`]),
+  );
 
 const liquid = ["liquid", "liq", "lox"];
 const gas = ["gas", "gaseous", "gox"];
@@ -24,6 +29,7 @@ const spellings: Readonly<Record<AmountUnit, readonly string[]>> = {
   lb: ["lbs", "pound", "pounds"],
 };
 
+// Without a prototype, so that no name every object has is taken for a spelling.
 const aliases: Record<string, AmountUnit> = Object.create(null) as Record<string, AmountUnit>;
 for (const unit of amountUnits) for (const spelling of spellings[unit]) aliases[spelling] = unit;
 

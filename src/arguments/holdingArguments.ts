@@ -10,7 +10,13 @@ export const holdingArguments = {
 };
 
 /** The same as the model takes it. */
-export const readHolding = (given: { level: number; capacity: number; daily_draw: number; empty_days: number; daily_made: number }) => ({
+export const readHolding = (given: {
+  level: number;
+  capacity: number;
+  daily_draw: number;
+  empty_days: number;
+  daily_made: number;
+}) => ({
   level: given.level,
   capacity: given.capacity,
   dailyDraw: given.daily_draw,

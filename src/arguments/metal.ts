@@ -1,13 +1,15 @@
-import type { Metal } from "../models/metals";
 import { choice } from "./text";
 
-const aliases: Record<string, Metal> = Object.create(null) as Record<string, Metal>;
-const spellings: Readonly<Record<Metal, readonly string[]>> = {
-  stainless: ["stainless steel", "stainless-steel", "inox"],
-  aluminium: ["aluminum"],
-  copper: [],
-};
-for (const [metal, names] of Object.entries(spellings)) for (const name of names) aliases[name] = metal as Metal;
+const metals = ["stainless", "aluminium", "copper"] as const;
+type Metal = (typeof metals)[number];
+
+// Without a prototype, so that no name every object has is taken for a spelling.
+const aliases = Object.assign(Object.create(null) as Record<string, Metal>, {
+  "stainless steel": "stainless",
+  "stainless-steel": "stainless",
+  inox: "stainless",
+  aluminum: "aluminium",
+} satisfies Record<string, Metal>);
 
 /** Metal that liquid cools; carbon steel is left out, since it is too brittle in the cold. */
-export const metal = choice(["stainless", "aluminium", "copper"] as const, aliases);
+export const metal = choice(metals, aliases);

@@ -1,4 +1,3 @@
-import { saturationAtPressure, zeroCelsius } from "../models/oxygen";
 import { formatNumber } from "./argument";
 import { Quantity } from "./quantity";
 import { measures } from "./units";
@@ -33,11 +32,10 @@ export const gasGauge = new Quantity(measures.gaugePressure, {
 /** Temperature of gaseous oxygen [°C], −40 to 60. */
 export const gasCelsius = new Quantity(measures.temperature).between(-40, 60);
 
+// Boiling points at 0.5 and 25 bar absolute, Schmidt & Wagner 1985, a hair wider so that either is taken back.
+const coldest = -189.212911326;
+const warmest = -135.60520049;
 /** Temperature of boiling oxygen [°C] that belongs to a pressure from 0.5 to 25 bar absolute. */
-const boilingAt = (absoluteBar: number): number => saturationAtPressure(absoluteBar).temperature - zeroCelsius;
-// A hair wider, so that the boiling point of either end pressure is taken back.
-const coldest = boilingAt(0.5) - 1e-9;
-const warmest = boilingAt(25) + 1e-9;
 export const boilingCelsius = new Quantity(measures.temperature, {
   min: coldest,
   max: warmest,

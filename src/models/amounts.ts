@@ -13,13 +13,16 @@ import {
 // Pressures here are bar gauge and temperatures °C, as cells hold them; ranges are the caller's.
 
 /** Density of saturated liquid [kg/L] at a vessel pressure [bar gauge]. */
-export const liquidDensity = (pressure: number): number => saturationAtPressure(absoluteFromGauge(pressure)).liquidDensity / 1000;
+export const liquidDensity = (pressure: number): number =>
+  saturationAtPressure(absoluteFromGauge(pressure)).liquidDensity / 1000;
 
 /** Temperature [°C] at which liquid boils at a vessel pressure [bar gauge]. */
-export const boilingPoint = (pressure: number): number => saturationAtPressure(absoluteFromGauge(pressure)).temperature - zeroCelsius;
+export const boilingPoint = (pressure: number): number =>
+  saturationAtPressure(absoluteFromGauge(pressure)).temperature - zeroCelsius;
 
 /** Vessel pressure [bar gauge] at which liquid boils at a temperature [°C]. */
-export const saturationPressure = (celsius: number): number => gaugeFromAbsolute(saturationAtTemperature(celsius + zeroCelsius).pressure);
+export const saturationPressure = (celsius: number): number =>
+  gaugeFromAbsolute(saturationAtTemperature(celsius + zeroCelsius).pressure);
 
 /** Heat of vaporisation [kJ/kg] at a vessel pressure [bar gauge]. */
 export const latentHeat = (pressure: number): number => saturationAtPressure(absoluteFromGauge(pressure)).latentHeat;
@@ -29,15 +32,15 @@ export const compressibilityAt = (pressure: number, celsius: number): number =>
   compressibility(absoluteFromGauge(pressure), celsius + zeroCelsius);
 
 /** Density of the gas [kg/m³] at a pressure [bar gauge] and temperature [°C]. */
-export const gasDensityAt = (pressure: number, celsius: number): number => gasDensity(absoluteFromGauge(pressure), celsius + zeroCelsius);
+export const gasDensityAt = (pressure: number, celsius: number): number =>
+  gasDensity(absoluteFromGauge(pressure), celsius + zeroCelsius);
 
 /** Gas [L] from a litre of saturated liquid: vessel pressure [bar gauge], gas temperature [°C] and pressure [bar gauge]. */
 export const gasFromALitre = (pressure: number, gasCelsius: number, gasPressure: number): number =>
   expansionRatio(absoluteFromGauge(pressure), gasCelsius + zeroCelsius, absoluteFromGauge(gasPressure));
 
 /** What an amount of oxygen may be stated in. */
-export const amountUnits = ["liquid L", "liquid gal", "gas L", "gas m3", "gas ft3", "kg", "lb"] as const;
-export type AmountUnit = (typeof amountUnits)[number];
+export type AmountUnit = "liquid L" | "liquid gal" | "gas L" | "gas m3" | "gas ft3" | "kg" | "lb";
 
 // Exact factors of NIST SP 811, appendix B.8.
 const litresPerGallon = 3.785411784;

@@ -55,7 +55,9 @@ export const outageCost = (
   capacity: number,
   plants: number,
   emptyDays: number,
-): number => plants * ((outageHours + restartHours) * rate + Math.min(capacity, (dailyLoss(capacity, emptyDays) * outageHours) / 24));
+): number =>
+  plants *
+  ((outageHours + restartHours) * rate + Math.min(capacity, (dailyLoss(capacity, emptyDays) * outageHours) / 24));
 
 /**
  * Hours for which a vessel feeds a patient.
@@ -64,7 +66,13 @@ export const outageCost = (
  * @param flow L/min of gas at 21.1 °C, 1 atm
  * @param economiser True when the boil-off goes to the patient, so that the larger of the two empties the vessel
  */
-export function vesselHours(usable: number, flow: number, capacity: number, emptyDays: number, economiser: boolean): number {
+export function vesselHours(
+  usable: number,
+  flow: number,
+  capacity: number,
+  emptyDays: number,
+  economiser: boolean,
+): number {
   const patient = (flow * 60) / gasFromALitre(0, gasReferenceCelsius, 0);
   const standing = dailyLoss(capacity, emptyDays) / 24;
   return usable / (economiser ? Math.max(patient, standing) : patient + standing);

@@ -13,7 +13,8 @@ const rows: ReferenceRow[] = [...oxygenProperties, ...boilOffAndTransfer];
 export function expectRow(id: string, got: number, closest = 5e-4): void {
   const row = rows.find((each) => each.id === id);
   if (!row) throw new Error(`no reference row ${id}`);
-  const allowed = row.provenance === "computed" ? Math.min(row.tolerance, closest * Math.abs(row.expected)) : row.tolerance;
+  const allowed =
+    row.provenance === "computed" ? Math.min(row.tolerance, closest * Math.abs(row.expected)) : row.tolerance;
   expect({ id, got, within: Math.abs(got - row.expected) <= allowed }).toEqual({ id, got, within: true });
 }
 

@@ -22,11 +22,23 @@ export function compressibility(pressure: any[][], temperature?: any[][]): any[]
 
 export const about: About = {
   rule: "Z = absolute pressure / (density × 259.8 J/(kg·K) × absolute temperature)",
-  range: "Bar gauge; 1 to 301.4 bar absolute and −40 to 60 °C, outside is #VALUE!. Below 1 a cylinder holds more than the ideal gas law says. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
+  range:
+    "Bar gauge; 1 to 301.4 bar absolute and −40 to 60 °C, outside is #VALUE!. Below 1 a cylinder holds more than the ideal gas law says. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
-    { formula: '=OXYGEN.COMPRESSIBILITY("2200 psi","70 °F")', result: 0.9375777, tolerance: 0.0001, source: "Schmidt & Wagner 1985, evaluated independently" },
-    { formula: "=OXYGEN.COMPRESSIBILITY(148.98675,{0;25})", result: [[0.9040064], [0.9428845]], tolerance: 0.0001, note: "150 bar absolute", source: "Schmidt & Wagner 1985, evaluated independently" },
+    {
+      formula: '=OXYGEN.COMPRESSIBILITY("2200 psi","70 °F")',
+      result: 0.9375777,
+      tolerance: 0.0001,
+      source: "Schmidt & Wagner 1985, evaluated independently",
+    },
+    {
+      formula: "=OXYGEN.COMPRESSIBILITY(148.98675,{0;25})",
+      result: [[0.9040064], [0.9428845]],
+      tolerance: 0.0001,
+      note: "150 bar absolute",
+      source: "Schmidt & Wagner 1985, evaluated independently",
+    },
   ],
   seeAlso: ["GAS_DENSITY", "CYLINDER_CONTENT", "SETTLED_PRESSURE"],
 };

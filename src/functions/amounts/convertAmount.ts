@@ -23,19 +23,41 @@ export const args = cellArguments({
  * @returns Amount in the unit asked for
  */
 export function convertAmount(amount: any[][], from: any[][], to: any[][], gas_temperature?: any[][]): any[][] {
-  return eachCell(args, [amount, from, to, gas_temperature], (given) => convert(given.amount, given.from, given.to, given.gas_temperature));
+  return eachCell(args, [amount, from, to, gas_temperature], (given) =>
+    convert(given.amount, given.from, given.to, given.gas_temperature),
+  );
 }
 
 export const about: About = {
   rule: "amount × kilograms in one of the first unit / kilograms in one of the second",
   range:
     "Gas at −40 to 60 °C, outside is #VALUE!. The gallon is the US gallon. A bare L or m3 is refused: say liquid or gas, which differ some 860 times. Some trades refer gas to 0, 15 or 20 °C: give that temperature. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
-  source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen); NIST SP 811 (2008), appendix B.8, for the units",
+  source:
+    "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen); NIST SP 811 (2008), appendix B.8, for the units",
   examples: [
-    { formula: '=OXYGEN.CONVERT_AMOUNT(1,"liquid L","gas m3")', result: 0.861, tolerance: 0.001, source: "International Fire Code 2018, table G101.2" },
-    { formula: '=OXYGEN.CONVERT_AMOUNT(100,"gas ft3",{"lb","liquid gal"})', result: [[8.281, 0.869]], tolerance: 0.004, source: "International Fire Code 2018, table G101.2" },
-    { formula: '=OXYGEN.CONVERT_AMOUNT(1,"lb","gas m3")', result: 0.342, tolerance: 0.0005, source: "International Fire Code 2018, table G101.2" },
-    { formula: '=OXYGEN.CONVERT_AMOUNT(10,"L","kg")', result: { error: "#VALUE!", words: "from is \"L\"" }, note: "Liquid or gas?" },
+    {
+      formula: '=OXYGEN.CONVERT_AMOUNT(1,"liquid L","gas m3")',
+      result: 0.861,
+      tolerance: 0.001,
+      source: "International Fire Code 2018, table G101.2",
+    },
+    {
+      formula: '=OXYGEN.CONVERT_AMOUNT(100,"gas ft3",{"lb","liquid gal"})',
+      result: [[8.281, 0.869]],
+      tolerance: 0.004,
+      source: "International Fire Code 2018, table G101.2",
+    },
+    {
+      formula: '=OXYGEN.CONVERT_AMOUNT(1,"lb","gas m3")',
+      result: 0.342,
+      tolerance: 0.0005,
+      source: "International Fire Code 2018, table G101.2",
+    },
+    {
+      formula: '=OXYGEN.CONVERT_AMOUNT(10,"L","kg")',
+      result: { error: "#VALUE!", words: 'from is "L"' },
+      note: "Liquid or gas?",
+    },
   ],
   seeAlso: ["GAS_FROM_LIQUID", "LIQUID_FROM_GAS", "LIQUID_MASS"],
 };

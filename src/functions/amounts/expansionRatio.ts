@@ -30,8 +30,18 @@ export const about: About = {
     "Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas 1 to 301.4 bar absolute and −40 to 60 °C; outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
-    { formula: "=OXYGEN.EXPANSION_RATIO(0)", result: 861, tolerance: 1, source: "International Fire Code 2018, table G101.2: 1 L is 0.861 m³ at 70 °F, 1 atm" },
-    { formula: "=OXYGEN.EXPANSION_RATIO(0,20)", result: 857.2611, tolerance: 0.1, source: "Schmidt & Wagner 1985, evaluated independently" },
+    {
+      formula: "=OXYGEN.EXPANSION_RATIO(0)",
+      result: 861,
+      tolerance: 1,
+      source: "International Fire Code 2018, table G101.2: 1 L is 0.861 m³ at 70 °F, 1 atm",
+    },
+    {
+      formula: "=OXYGEN.EXPANSION_RATIO(0,20)",
+      result: 857.2611,
+      tolerance: 0.1,
+      source: "Schmidt & Wagner 1985, evaluated independently",
+    },
   ],
   seeAlso: ["GAS_FROM_LIQUID", "LIQUID_FROM_GAS", "SPILL_OXYGEN"],
   caution: "Liquid shut in without room bursts what holds it: relief valves stay as the maker set them.",

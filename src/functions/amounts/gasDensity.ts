@@ -22,11 +22,22 @@ export function gasDensity(pressure?: any[][], temperature?: any[][]): any[][] {
 
 export const about: About = {
   rule: "density at pressure + 1.01325 bar and the temperature, by the equation of state",
-  range: "Bar gauge; 1 to 301.4 bar absolute and −40 to 60 °C, outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
+  range:
+    "Bar gauge; 1 to 301.4 bar absolute and −40 to 60 °C, outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
-    { formula: "=OXYGEN.GAS_DENSITY(0,21.1)", result: 1.327, tolerance: 0.001, source: "International Fire Code 2018, table G101.2: 1 m³ is 1.327 kg at 70 °F, 1 atm" },
-    { formula: "=OXYGEN.GAS_DENSITY(0,{0;15;25})", result: [[1.429033], [1.354364], [1.308786]], tolerance: 0.0001, source: "Schmidt & Wagner 1985, evaluated independently" },
+    {
+      formula: "=OXYGEN.GAS_DENSITY(0,21.1)",
+      result: 1.327,
+      tolerance: 0.001,
+      source: "International Fire Code 2018, table G101.2: 1 m³ is 1.327 kg at 70 °F, 1 atm",
+    },
+    {
+      formula: "=OXYGEN.GAS_DENSITY(0,{0;15;25})",
+      result: [[1.429033], [1.354364], [1.308786]],
+      tolerance: 0.0001,
+      source: "Schmidt & Wagner 1985, evaluated independently",
+    },
   ],
   seeAlso: ["COMPRESSIBILITY", "LIQUID_DENSITY", "EXPANSION_RATIO"],
 };

@@ -18,11 +18,24 @@ export function latentHeat(pressure?: any[][]): any[][] {
 
 export const about: About = {
   rule: "enthalpy of the saturated vapour − enthalpy of the saturated liquid at pressure + 1.01325 bar",
-  range: "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
+  range:
+    "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
-    { formula: "=OXYGEN.LATENT_HEAT(1.98675)", result: 200.1991, tolerance: 0.01, note: "3 bar absolute", source: "Schmidt & Wagner 1985, evaluated independently" },
-    { formula: "=OXYGEN.LATENT_HEAT({3.98675;8.98675})", result: [[191.3813], [174.3364]], tolerance: 0.01, note: "5 and 10 bar absolute", source: "Schmidt & Wagner 1985, evaluated independently" },
+    {
+      formula: "=OXYGEN.LATENT_HEAT(1.98675)",
+      result: 200.1991,
+      tolerance: 0.01,
+      note: "3 bar absolute",
+      source: "Schmidt & Wagner 1985, evaluated independently",
+    },
+    {
+      formula: "=OXYGEN.LATENT_HEAT({3.98675;8.98675})",
+      result: [[191.3813], [174.3364]],
+      tolerance: 0.01,
+      note: "5 and 10 bar absolute",
+      source: "Schmidt & Wagner 1985, evaluated independently",
+    },
   ],
   seeAlso: ["HEAT_LEAK", "LOSS_FROM_HEAT", "BOILING_POINT"],
 };

@@ -18,11 +18,22 @@ export function liquidDensity(pressure?: any[][]): any[][] {
 
 export const about: About = {
   rule: "density of the saturated liquid at pressure + 1.01325 bar",
-  range: "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Saturated: liquid that is colder than its boiling point is denser. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
+  range:
+    "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Saturated: liquid that is colder than its boiling point is denser. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
-    { formula: "=OXYGEN.LIQUID_DENSITY(0)", result: 1.142, tolerance: 0.0015, source: "International Fire Code 2018, table G101.2: 1 L is 1.142 kg" },
-    { formula: '=OXYGEN.LIQUID_DENSITY("35 psi")', result: 1.070942, tolerance: 0.00005, source: "Schmidt & Wagner 1985, evaluated independently" },
+    {
+      formula: "=OXYGEN.LIQUID_DENSITY(0)",
+      result: 1.142,
+      tolerance: 0.0015,
+      source: "International Fire Code 2018, table G101.2: 1 L is 1.142 kg",
+    },
+    {
+      formula: '=OXYGEN.LIQUID_DENSITY("35 psi")',
+      result: 1.070942,
+      tolerance: 0.00005,
+      source: "Schmidt & Wagner 1985, evaluated independently",
+    },
   ],
   seeAlso: ["LIQUID_MASS", "LEVEL_FROM_WEIGHT", "BOILING_POINT", "GAS_DENSITY"],
 };

@@ -21,7 +21,12 @@ export const args = cellArguments({
  * @param [gas_pressure] Pressure of the gas [bar], 0 if omitted
  * @returns Liquid oxygen [L]
  */
-export function liquidFromGas(gas: any[][], pressure?: any[][], gas_temperature?: any[][], gas_pressure?: any[][]): any[][] {
+export function liquidFromGas(
+  gas: any[][],
+  pressure?: any[][],
+  gas_temperature?: any[][],
+  gas_pressure?: any[][],
+): any[][] {
   return eachCell(
     args,
     [gas, pressure, gas_temperature, gas_pressure],
@@ -35,8 +40,18 @@ export const about: About = {
     "Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas 1 to 301.4 bar absolute and −40 to 60 °C; outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas. No transfer loss is in it: see GROSS_DRAW.",
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
-    { formula: '=OXYGEN.LIQUID_FROM_GAS("1 m3")', result: 1.162, tolerance: 0.001, source: "International Fire Code 2018, table G101.2: 1 m³ of gas at 70 °F, 1 atm is 1.162 L of liquid" },
-    { formula: '=OXYGEN.LIQUID_FROM_GAS("100 ft3",0,"70 °F")', result: 3.29, tolerance: 0.005, source: "International Fire Code 2018, table G101.2: 100 ft³ is 0.869 gal of liquid" },
+    {
+      formula: '=OXYGEN.LIQUID_FROM_GAS("1 m3")',
+      result: 1.162,
+      tolerance: 0.001,
+      source: "International Fire Code 2018, table G101.2: 1 m³ of gas at 70 °F, 1 atm is 1.162 L of liquid",
+    },
+    {
+      formula: '=OXYGEN.LIQUID_FROM_GAS("100 ft3",0,"70 °F")',
+      result: 3.29,
+      tolerance: 0.005,
+      source: "International Fire Code 2018, table G101.2: 100 ft³ is 0.869 gal of liquid",
+    },
   ],
   seeAlso: ["GAS_FROM_LIQUID", "EXPANSION_RATIO", "GROSS_DRAW"],
 };

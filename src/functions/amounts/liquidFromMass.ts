@@ -23,11 +23,22 @@ export function liquidFromMass(mass: any[][], pressure?: any[][]): any[][] {
 
 export const about: About = {
   rule: "mass / density of the saturated liquid",
-  range: "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Mass of the liquid without its vessel; for a vessel on a scale see LEVEL_FROM_WEIGHT. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
+  range:
+    "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Mass of the liquid without its vessel; for a vessel on a scale see LEVEL_FROM_WEIGHT. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
-    { formula: "=OXYGEN.LIQUID_FROM_MASS(1)", result: 0.876, tolerance: 0.001, source: "International Fire Code 2018, table G101.2: 1 kg is 0.876 L" },
-    { formula: '=OXYGEN.LIQUID_FROM_MASS("50.31708 lb")', result: 20, tolerance: 0.001, source: "Schmidt & Wagner 1985, evaluated independently" },
+    {
+      formula: "=OXYGEN.LIQUID_FROM_MASS(1)",
+      result: 0.876,
+      tolerance: 0.001,
+      source: "International Fire Code 2018, table G101.2: 1 kg is 0.876 L",
+    },
+    {
+      formula: '=OXYGEN.LIQUID_FROM_MASS("50.31708 lb")',
+      result: 20,
+      tolerance: 0.001,
+      source: "Schmidt & Wagner 1985, evaluated independently",
+    },
   ],
   seeAlso: ["LIQUID_MASS", "LEVEL_FROM_WEIGHT", "CONVERT_AMOUNT"],
 };

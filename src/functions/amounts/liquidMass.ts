@@ -23,11 +23,22 @@ export function liquidMass(liquid: any[][], pressure?: any[][]): any[][] {
 
 export const about: About = {
   rule: "liquid × density of the saturated liquid",
-  range: "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. The vapour above it and the vessel come on top. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
+  range:
+    "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. The vapour above it and the vessel come on top. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
-    { formula: "=OXYGEN.LIQUID_MASS(10)", result: 11.42, tolerance: 0.015, source: "International Fire Code 2018, table G101.2: 1 L is 1.142 kg" },
-    { formula: '=OXYGEN.LIQUID_MASS("1 gal")', result: 4.321, tolerance: 0.003, source: "International Fire Code 2018, table G101.2: 1 gal is 4.321 kg" },
+    {
+      formula: "=OXYGEN.LIQUID_MASS(10)",
+      result: 11.42,
+      tolerance: 0.015,
+      source: "International Fire Code 2018, table G101.2: 1 L is 1.142 kg",
+    },
+    {
+      formula: '=OXYGEN.LIQUID_MASS("1 gal")',
+      result: 4.321,
+      tolerance: 0.003,
+      source: "International Fire Code 2018, table G101.2: 1 gal is 4.321 kg",
+    },
   ],
   seeAlso: ["LIQUID_FROM_MASS", "LEVEL_FROM_WEIGHT", "SHIPPED_MASS"],
 };

@@ -20,12 +20,17 @@ export const about: About = {
   rule: "0.995 or more: oxygen of the Ph. Eur.; 0.99 or more: oxygen of the USP; 0.90 to 0.96, ends included: oxygen 93 of both",
   range:
     "Purity 0 to 1, or a percent such as 93%. It looks at the content of oxygen alone: the monographs also limit water, carbon monoxide, carbon dioxide and others. From above 0.96 to under 0.99 none of these applies; the later oxygen 98 of the Ph. Eur. is not looked at.",
-  source: "Monographs Oxygen and Oxygen 93 per cent of the European Pharmacopoeia and the United States Pharmacopeia; 99.5, 99.0 and 90 to 96 % read in transcriptions and notices of them, 90 to 96 % of the USP from memory",
+  source:
+    "Monographs Oxygen and Oxygen 93 per cent of the European Pharmacopoeia and the United States Pharmacopeia; 99.5, 99.0 and 90 to 96 % read in transcriptions and notices of them, 90 to 96 % of the USP from memory",
   examples: [
     { formula: "=OXYGEN.PURITY_CLASS(0.93)", result: "oxygen 93 (Ph. Eur., USP)" },
     { formula: '=OXYGEN.PURITY_CLASS("99.5%")', result: "oxygen (Ph. Eur.); oxygen (USP)" },
-    { formula: "=OXYGEN.PURITY_CLASS({0.99;0.97;0.89})", result: [["oxygen (USP)"], ["outside every class"], ["outside every class"]] },
+    {
+      formula: "=OXYGEN.PURITY_CLASS({0.99;0.97;0.89})",
+      result: [["oxygen (USP)"], ["outside every class"], ["outside every class"]],
+    },
   ],
   seeAlso: ["PURE_OXYGEN", "SOURCE_FLOW", "CAUTIONS"],
-  caution: "No release test: whether a gas may be given to patients is for the pharmacist and the local authority to say, and the clinician decides on its use.",
+  caution:
+    "No release test: whether a gas may be given to patients is for the pharmacist and the local authority to say, and the clinician decides on its use.",
 };

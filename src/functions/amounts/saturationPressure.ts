@@ -18,11 +18,22 @@ export function saturationPressure(temperature: any[][]): any[][] {
 
 export const about: About = {
   rule: "saturation pressure at the temperature − 1.01325 bar",
-  range: "Temperatures at which oxygen boils from 0.5 to 25 bar absolute, −189.2 to −135.6 °C; outside is #VALUE!. The result is bar gauge, below 0 under 1 atm. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
+  range:
+    "Temperatures at which oxygen boils from 0.5 to 25 bar absolute, −189.2 to −135.6 °C; outside is #VALUE!. The result is bar gauge, below 0 under 1 atm. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
-    { formula: "=OXYGEN.SATURATION_PRESSURE(-173.15)", result: 1.526796, tolerance: 0.0005, source: "254.0046 kPa at 100 K, Schmidt & Wagner 1985, evaluated independently; less 101.325 kPa" },
-    { formula: '=OXYGEN.SATURATION_PRESSURE("100 K")', result: 1.526796, tolerance: 0.0005, source: "the same in kelvin" },
+    {
+      formula: "=OXYGEN.SATURATION_PRESSURE(-173.15)",
+      result: 1.526796,
+      tolerance: 0.0005,
+      source: "254.0046 kPa at 100 K, Schmidt & Wagner 1985, evaluated independently; less 101.325 kPa",
+    },
+    {
+      formula: '=OXYGEN.SATURATION_PRESSURE("100 K")',
+      result: 1.526796,
+      tolerance: 0.0005,
+      source: "the same in kelvin",
+    },
   ],
   seeAlso: ["BOILING_POINT", "HOURS_TO_PRESSURE", "FLASH_LOSS"],
   caution: "Pressure in a closed vessel of liquid climbs by itself; relief valves stay as the maker set them.",

@@ -22,7 +22,8 @@ export function dailyLoss(capacity: any[][], empty_days?: any[][]): any[][] {
 
 export const about: About = {
   rule: "capacity / empty days",
-  range: "Both above 0. Taken as constant at all levels. A portable vessel's loss is its maker's figure, or LOSS_FROM_READINGS.",
+  range:
+    "Both above 0. Taken as constant at all levels. A portable vessel's loss is its maker's figure, or LOSS_FROM_READINGS.",
   source: "Plain arithmetic; an unpowered full plant vessel is empty in 8 to 10 days: common practice, no source",
   examples: [
     { formula: "=OXYGEN.DAILY_LOSS(40)", result: 5 },

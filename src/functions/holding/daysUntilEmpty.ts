@@ -18,7 +18,13 @@ export const args = cellArguments(holdingArguments);
  * @param [daily_made] Liquid made or received a day, before the standing loss [L/day], 0 if omitted
  * @returns Days until empty [days]
  */
-export function daysUntilEmpty(level: any[][], capacity: any[][], daily_draw?: any[][], empty_days?: any[][], daily_made?: any[][]): any[][] {
+export function daysUntilEmpty(
+  level: any[][],
+  capacity: any[][],
+  daily_draw?: any[][],
+  empty_days?: any[][],
+  daily_made?: any[][],
+): any[][] {
   return eachCell(
     args,
     [level, capacity, daily_draw, empty_days, daily_made],
@@ -41,5 +47,6 @@ export const about: About = {
     { formula: "=OXYGEN.DAYS_UNTIL_EMPTY(30,40,5,8,24)", result: { error: "#N/A", words: "does not run empty" } },
   ],
   seeAlso: ["EMPTY_ON", "LEVEL_LEFT", "DAILY_LOSS", "LOSS_FROM_READINGS"],
-  caution: "A planning figure: gauge or weigh the vessel. Boil-off enriches the air around it; keep the place ventilated and free of ignition sources, as the maker's manual and local code ask.",
+  caution:
+    "A planning figure: gauge or weigh the vessel. Boil-off enriches the air around it; keep the place ventilated and free of ignition sources, as the maker's manual and local code ask.",
 };

@@ -41,10 +41,16 @@ export function emptyOn(
 
 export const about: About = {
   rule: "as of + whole days of level / (daily draw + capacity / empty days − daily made)",
-  range: 'Part days are cut off, so that the answer is never late; a time of day in as of is cut off too. A level above the capacity is #VALUE!; a vessel that gains or holds is #N/A "does not run empty".',
+  range:
+    'Part days are cut off, so that the answer is never late; a time of day in as of is cut off too. A level above the capacity is #VALUE!; a vessel that gains or holds is #N/A "does not run empty".',
   source: "Plain arithmetic; an unpowered full plant vessel is empty in 8 to 10 days: common practice, no source",
   examples: [
-    { formula: '=OXYGEN.EMPTY_ON("2026-03-02",40,40)', result: 46091, note: "8 days on, 10 March 2026", source: "Serial 46083 is 2 March 2026" },
+    {
+      formula: '=OXYGEN.EMPTY_ON("2026-03-02",40,40)',
+      result: 46091,
+      note: "8 days on, 10 March 2026",
+      source: "Serial 46083 is 2 March 2026",
+    },
     { formula: '=OXYGEN.EMPTY_ON("2026-03-02",30,40,6,10)', result: 46086, note: "30 / (6 + 4) = 3 days" },
     { formula: '=OXYGEN.EMPTY_ON("2026-03-02",39,40,6,10)', result: 46086, note: "3.9 days are cut to 3" },
     { formula: '=OXYGEN.EMPTY_ON("2026-03-02",30,40,5,8,24)', result: { error: "#N/A", words: "does not run empty" } },

@@ -23,11 +23,22 @@ export function heatLeak(daily_loss: any[][], pressure?: any[][]): any[][] {
 
 export const about: About = {
   rule: "daily loss × density of the liquid × heat of vaporisation / 86 400 s",
-  range: "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Loss by level; by vented gas the heat is less than 1 % larger at 1 atm, since vapour stays behind for the liquid gone. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
+  range:
+    "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Loss by level; by vented gas the heat is less than 1 % larger at 1 atm, since vapour stays behind for the liquid gone. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
   source: "Heat balance of a boiling vessel; properties: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175",
   examples: [
-    { formula: '=OXYGEN.HEAT_LEAK(4,"35 psi")', result: 9.823358, tolerance: 0.001, source: "Schmidt & Wagner 1985, evaluated independently" },
-    { formula: "=OXYGEN.HEAT_LEAK({0;4.264})", result: [[0], [12]], tolerance: 0.02, source: "12 W boil 10.66 % of 40 L a day, Schmidt & Wagner 1985, evaluated independently" },
+    {
+      formula: '=OXYGEN.HEAT_LEAK(4,"35 psi")',
+      result: 9.823358,
+      tolerance: 0.001,
+      source: "Schmidt & Wagner 1985, evaluated independently",
+    },
+    {
+      formula: "=OXYGEN.HEAT_LEAK({0;4.264})",
+      result: [[0], [12]],
+      tolerance: 0.02,
+      source: "12 W boil 10.66 % of 40 L a day, Schmidt & Wagner 1985, evaluated independently",
+    },
   ],
   seeAlso: ["LOSS_FROM_HEAT", "HOURS_TO_PRESSURE", "LOSS_FROM_READINGS", "LATENT_HEAT"],
 };

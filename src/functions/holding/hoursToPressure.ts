@@ -44,7 +44,9 @@ export function hoursToPressure(
     if (wrong) return wrong;
     const { from_pressure: from, to_pressure: to } = given;
     if (to <= from) {
-      return invalid(`to_pressure of ${formatNumber(to)} bar is not above from_pressure of ${formatNumber(from)} bar; a closed vessel only gains pressure`);
+      return invalid(
+        `to_pressure of ${formatNumber(to)} bar is not above from_pressure of ${formatNumber(from)} bar; a closed vessel only gains pressure`,
+      );
     }
     const warming = warmClosedVessel(given.capacity, given.level, from, to, given.heat_leak);
     if (warming.kind === "reaches") return warming.hours * given.mixing;
@@ -53,7 +55,9 @@ export function hoursToPressure(
         `liquid-full at ${atMost(warming.pressure)} bar, before ${formatNumber(to)} bar: at most ${atMost(warming.mostLevel)} L when it is closed leaves vapour space to the end; a liquid-full vessel can burst, so vent or draw it down by the maker's manual`,
       );
     }
-    return noAnswer(`the last liquid is gone at ${formatNumber(warming.pressure)} bar, before ${formatNumber(to)} bar; the rule holds only while liquid is left`);
+    return noAnswer(
+      `the last liquid is gone at ${formatNumber(warming.pressure)} bar, before ${formatNumber(to)} bar; the rule holds only while liquid is left`,
+    );
   });
 }
 
@@ -61,12 +65,29 @@ export const about: About = {
   rule: "mixing × (internal energy at the end − at the start) / heat leak, liquid and vapour saturated at both",
   range:
     "Both pressures 0.5 to 25 bar absolute, entered as bar gauge; an end that is not above the start and a level above the capacity are #VALUE!. Liquid swells as it warms: a vessel that becomes liquid-full before the end, or runs out of liquid, is #N/A with the level or pressure. The metal's heat is left out. Mixing 1 is a stirred vessel, the longest time; a standing one has a warm top layer and gets there several times sooner.",
-  source: "First law for a closed vessel; properties of pure oxygen: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175; mixing 0.2: own planning default",
+  source:
+    "First law for a closed vessel; properties of pure oxygen: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175; mixing 0.2: own planning default",
   examples: [
-    { formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"22 psi",12,1)', result: 16.73162, tolerance: 0.002, note: "Fully mixed", source: "Schmidt & Wagner 1985, energy balance evaluated independently" },
-    { formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"22 psi",12)', result: 3.346324, tolerance: 0.0005, note: "Standing: a fifth of it" },
-    { formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"35 psi",12)', result: { error: "#N/A", words: "liquid-full at 1.799 bar" }, note: "95 % full is too full for a 35 psi valve" },
+    {
+      formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"22 psi",12,1)',
+      result: 16.73162,
+      tolerance: 0.002,
+      note: "Fully mixed",
+      source: "Schmidt & Wagner 1985, energy balance evaluated independently",
+    },
+    {
+      formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"22 psi",12)',
+      result: 3.346324,
+      tolerance: 0.0005,
+      note: "Standing: a fifth of it",
+    },
+    {
+      formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"35 psi",12)',
+      result: { error: "#N/A", words: "liquid-full at 1.799 bar" },
+      note: "95 % full is too full for a 35 psi valve",
+    },
   ],
   seeAlso: ["MOST_COLD_FILL", "HEAT_LEAK", "SATURATION_PRESSURE"],
-  caution: "An estimate for planning, never a permit to leave a vessel closed. Relief valves stay as the maker set them and are kept free of ice; local pressure codes and the maker's manual rule.",
+  caution:
+    "An estimate for planning, never a permit to leave a vessel closed. Relief valves stay as the maker set them and are kept free of ice; local pressure codes and the maker's manual rule.",
 };

@@ -36,11 +36,16 @@ export function levelLeft(
 
 export const about: About = {
   rule: "level − days × (daily draw + capacity / empty days − daily made), from 0 to the capacity",
-  range: "The standing loss is taken as constant, at all levels. Never below 0, never above the capacity; a level above the capacity is #VALUE!.",
+  range:
+    "The standing loss is taken as constant, at all levels. Never below 0, never above the capacity; a level above the capacity is #VALUE!.",
   source: "Plain arithmetic; an unpowered full plant vessel is empty in 8 to 10 days: common practice, no source",
   examples: [
     { formula: "=OXYGEN.LEVEL_LEFT(3,40,40,0,10)", result: 28, note: "4 L/day lost for 3 days" },
-    { formula: "=OXYGEN.LEVEL_LEFT({1;2;9},40,40)", result: [[35], [30], [0]], note: "Left to stand; empty after 8 days" },
+    {
+      formula: "=OXYGEN.LEVEL_LEFT({1;2;9},40,40)",
+      result: [[35], [30], [0]],
+      note: "Left to stand; empty after 8 days",
+    },
     { formula: "=OXYGEN.LEVEL_LEFT(2,30,40,5,8,24)", result: 40, note: "Gains 14 L/day and stops at its capacity" },
   ],
   seeAlso: ["DAYS_UNTIL_EMPTY", "EMPTY_ON", "LEVEL_AFTER"],

@@ -25,7 +25,8 @@ export function lossFromReadings(times: any[][], levels: any[][]): any[][] {
     const unequal = sameLength({ times: given.times, levels: given.levels });
     if (unequal) return unequal;
     const line = fitStraightLine(given.times, given.levels);
-    if (!line) return invalid("times has fewer than two different times; enter two readings or more, best over several days");
+    if (!line)
+      return invalid("times has fewer than two different times; enter two readings or more, best over several days");
     return [
       ["loss/day", "standard error", "r²"],
       [-line.slope, line.slopeError ?? "", line.rSquared ?? ""],
@@ -37,7 +38,8 @@ export const about: About = {
   rule: "loss/day = −slope of the least-squares line of levels over times",
   range:
     "Two readings or more at two times or more, in any order; a blank cell or lists of unequal length are #VALUE!. Two readings leave the standard error empty, equal levels the r². A negative loss means that the vessel gained. Weigh at the same pressure each time; the twofold standard error is about the 95 % margin with many readings and too small with few.",
-  source: "Least squares, NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1; agrees with the certified values of NIST StRD, data set Norris",
+  source:
+    "Least squares, NIST/SEMATECH e-Handbook of Statistical Methods, 4.1.4.1; agrees with the certified values of NIST StRD, data set Norris",
   examples: [
     {
       formula: '=OXYGEN.LOSS_FROM_READINGS({"2026-03-02";"2026-03-03";"2026-03-05"},{40;36;28})',
@@ -67,5 +69,6 @@ export const about: About = {
     },
   ],
   seeAlso: ["DAILY_LOSS", "HEAT_LEAK", "LEVEL_FROM_WEIGHT", "DAYS_UNTIL_EMPTY"],
-  caution: "A loss that grows, or frost on the outside, may be a failing vacuum: take the vessel out of use and ask the maker or a licensed service.",
+  caution:
+    "A loss that grows, or frost on the outside, may be a failing vacuum: take the vessel out of use and ask the maker or a licensed service.",
 };

@@ -39,11 +39,20 @@ export function outageCost(
 
 export const about: About = {
   rule: "plants × ((outage + restart) × rate + the smaller of capacity × outage / (24 × empty days) and capacity)",
-  range: "Rate, capacity and empty days above 0. Boil-off counts while the power is out, as in STOCK_PLAN, and from vessels that hold liquid throughout; it never passes the capacity. A plant that would have stood by full loses less.",
+  range:
+    "Rate, capacity and empty days above 0. Boil-off counts while the power is out, as in STOCK_PLAN, and from vessels that hold liquid throughout; it never passes the capacity. A plant that would have stood by full loses less.",
   source: "Plain arithmetic; an unpowered full plant vessel is empty in 8 to 10 days: common practice, no source",
   examples: [
-    { formula: "=OXYGEN.OUTAGE_COST(24,6,1.25,50,2)", result: 87.5, note: "30 h × 2.5 L/h not made, 100 L / 8 boiled off" },
-    { formula: "=OXYGEN.OUTAGE_COST(0.5,3,2,60)", result: 7.15625, note: "Half an hour: 7 L not made and 0.16 L boiled off; the restart costs most" },
+    {
+      formula: "=OXYGEN.OUTAGE_COST(24,6,1.25,50,2)",
+      result: 87.5,
+      note: "30 h × 2.5 L/h not made, 100 L / 8 boiled off",
+    },
+    {
+      formula: "=OXYGEN.OUTAGE_COST(0.5,3,2,60)",
+      result: 7.15625,
+      note: "Half an hour: 7 L not made and 0.16 L boiled off; the restart costs most",
+    },
     { formula: "=OXYGEN.OUTAGE_COST(240,0,1,40)", result: 280, note: "Ten days: 240 L not made and all of the 40 L" },
   ],
   seeAlso: ["STOCK_PLAN", "DAILY_LOSS", "START_DELAY", "GENERATORS_NEEDED"],

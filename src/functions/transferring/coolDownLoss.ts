@@ -22,7 +22,12 @@ export const args = cellArguments({
  * @param [vapour_use] Share of the vapour's cold that cools metal too, from 0 for latent heat only to 1 for all of it, 0 if omitted
  * @returns Oxygen boiled off [kg]
  */
-export function coolDownLoss(metal_mass: any[][], metal: any[][], start_temperature?: any[][], vapour_use?: any[][]): any[][] {
+export function coolDownLoss(
+  metal_mass: any[][],
+  metal: any[][],
+  start_temperature?: any[][],
+  vapour_use?: any[][],
+): any[][] {
   return eachCell(args, [metal_mass, metal, start_temperature, vapour_use], (given) =>
     lossOf(given.metal_mass, given.metal, given.start_temperature, given.vapour_use),
   );
@@ -30,13 +35,27 @@ export function coolDownLoss(metal_mass: any[][], metal: any[][], start_temperat
 
 export const about: About = {
   rule: "metal mass × ∫ c dT / (heat of vaporisation + vapour use × (enthalpy of vapour at T − of saturated vapour)), from the boiling point at 1 atm to the start temperature",
-  range: "Metal up to 60 °C, warmer is #VALUE!; at or below −183 °C nothing boils. Specific heats within 5 %. Vapour use 0 is the most oxygen, 1 the least. Properties are those of pure oxygen.",
-  source: "Heat balance; specific heats: NIST Cryogenic Material Properties (304 stainless, 6061-T6 aluminium, copper); properties: Schmidt & Wagner 1985",
+  range:
+    "Metal up to 60 °C, warmer is #VALUE!; at or below −183 °C nothing boils. Specific heats within 5 %. Vapour use 0 is the most oxygen, 1 the least. Properties are those of pure oxygen.",
+  source:
+    "Heat balance; specific heats: NIST Cryogenic Material Properties (304 stainless, 6061-T6 aluminium, copper); properties: Schmidt & Wagner 1985",
   examples: [
-    { formula: '=OXYGEN.COOL_DOWN_LOSS(10,"stainless")', result: 3.8, tolerance: 0.12, source: "NIST polynomial integrated and divided by 213 kJ/kg, evaluated independently: 0.380 kg/kg" },
-    { formula: '=OXYGEN.COOL_DOWN_LOSS(10,"aluminum",21.1,1)', result: 5.15, tolerance: 0.12, note: "All the cold of the vapour used", source: "NIST polynomial and vapour enthalpies, evaluated independently: 0.515 kg/kg" },
+    {
+      formula: '=OXYGEN.COOL_DOWN_LOSS(10,"stainless")',
+      result: 3.8,
+      tolerance: 0.12,
+      source: "NIST polynomial integrated and divided by 213 kJ/kg, evaluated independently: 0.380 kg/kg",
+    },
+    {
+      formula: '=OXYGEN.COOL_DOWN_LOSS(10,"aluminum",21.1,1)',
+      result: 5.15,
+      tolerance: 0.12,
+      note: "All the cold of the vapour used",
+      source: "NIST polynomial and vapour enthalpies, evaluated independently: 0.515 kg/kg",
+    },
     { formula: '=OXYGEN.COOL_DOWN_LOSS(10,"copper",-183)', result: 0, note: "Already cold" },
   ],
   seeAlso: ["ESTIMATED_DRAW", "FLASH_LOSS", "LIQUID_FROM_MASS"],
-  caution: "The gas of a cool-down comes fast and cold: fill slowly, stay clear of the vent, keep the place ventilated, and follow the maker's manual.",
+  caution:
+    "The gas of a cool-down comes fast and cold: fill slowly, stay clear of the vent, keep the place ventilated, and follow the maker's manual.",
 };

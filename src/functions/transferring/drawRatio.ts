@@ -20,19 +20,25 @@ export const args = cellArguments({
 export function drawRatio(gross_draw: any[][], net_fill: any[][]): any[][] {
   return eachCell(args, [gross_draw, net_fill], (given) =>
     given.gross_draw < given.net_fill
-      ? invalid(`gross_draw of ${formatNumber(given.gross_draw)} is below net_fill of ${formatNumber(given.net_fill)}; more can't be filled than was drawn: check which is which`)
+      ? invalid(
+          `gross_draw of ${formatNumber(given.gross_draw)} is below net_fill of ${formatNumber(given.net_fill)}; more can't be filled than was drawn: check which is which`,
+        )
       : given.gross_draw / given.net_fill,
   );
 }
 
 export const about: About = {
   rule: "gross draw / net fill",
-  range: "Both in one unit; a fill larger than the draw is #VALUE!. Take the sum of many fills: a warm first fill alone is no measure. By weight and by litres the ratio differs by that of the densities, a few percent when the store stands at higher pressure.",
+  range:
+    "Both in one unit; a fill larger than the draw is #VALUE!. Take the sum of many fills: a warm first fill alone is no measure. By weight and by litres the ratio differs by that of the densities, a few percent when the store stands at higher pressure.",
   source: "Plain arithmetic",
   examples: [
     { formula: "=OXYGEN.DRAW_RATIO(25,20)", result: 1.25, note: "The rule of thumb" },
     { formula: "=OXYGEN.DRAW_RATIO(131.2,102.5)", result: 1.28, note: "A week's weights in kilograms" },
-    { formula: "=OXYGEN.DRAW_RATIO(18,20)", result: { error: "#VALUE!", words: "gross_draw of 18 is below net_fill of 20" } },
+    {
+      formula: "=OXYGEN.DRAW_RATIO(18,20)",
+      result: { error: "#VALUE!", words: "gross_draw of 18 is below net_fill of 20" },
+    },
   ],
   seeAlso: ["GROSS_DRAW", "LEVEL_FROM_WEIGHT", "ESTIMATED_DRAW"],
 };

@@ -37,13 +37,16 @@ export function estimatedDraw(
   to_pressure?: any[][],
   vapour_use?: any[][],
 ): any[][] {
-  return eachCell(args, [net_fill, from_pressure, metal_mass, metal, start_temperature, to_pressure, vapour_use], (given) =>
-    drawFor(
-      given.net_fill,
-      given.from_pressure,
-      given.to_pressure,
-      coolDownLoss(given.metal_mass, given.metal, given.start_temperature, given.vapour_use),
-    ),
+  return eachCell(
+    args,
+    [net_fill, from_pressure, metal_mass, metal, start_temperature, to_pressure, vapour_use],
+    (given) =>
+      drawFor(
+        given.net_fill,
+        given.from_pressure,
+        given.to_pressure,
+        coolDownLoss(given.metal_mass, given.metal, given.start_temperature, given.vapour_use),
+      ),
   );
 }
 
@@ -51,7 +54,8 @@ export const about: About = {
   rule: "((net fill × density at the end + cool-down) / (1 − flash)) / density at the start",
   range:
     "Bar gauge; 0.5 to 25 bar absolute; metal up to 60 °C; outside is #VALUE!. Leaks, venting to keep the flow going and a long hose come on top, so compare with your own weights. Cool-down is reckoned at 1 atm. Properties are those of pure oxygen.",
-  source: "Mass and heat balance; properties: Schmidt & Wagner 1985; specific heats: NIST Cryogenic Material Properties",
+  source:
+    "Mass and heat balance; properties: Schmidt & Wagner 1985; specific heats: NIST Cryogenic Material Properties",
   examples: [
     {
       formula: '=OXYGEN.ESTIMATED_DRAW(20,"22 psi",6,"stainless")',

@@ -77,5 +77,6 @@ export const about: About = {
     },
   ],
   seeAlso: ["FILLS_AVAILABLE", "GROSS_DRAW", "VESSEL_HOURS"],
-  caution: "An order by need is the ward's to give; this one only looks at levels. Fill to the maker's mark, never past it, with trained people.",
+  caution:
+    "An order by need is the ward's to give; this one only looks at levels. Fill to the maker's mark, never past it, with trained people.",
 };

@@ -32,9 +32,14 @@ export const about: About = {
   source: "Plain arithmetic; draw ratio: common practice, no source",
   examples: [
     { formula: "=OXYGEN.FILLS_AVAILABLE(60,20)", result: 2, note: "25 L drawn each: 2.4 fills are 2" },
-    { formula: "=OXYGEN.FILLS_AVAILABLE({60;90},1.2,15,1.25)", result: [[30], [50]], note: "45 and 75 L above the reserve, 1.5 L each" },
+    {
+      formula: "=OXYGEN.FILLS_AVAILABLE({60;90},1.2,15,1.25)",
+      result: [[30], [50]],
+      note: "45 and 75 L above the reserve, 1.5 L each",
+    },
     { formula: "=OXYGEN.FILLS_AVAILABLE(10,20,15)", result: 0, note: "Below the reserve" },
   ],
   seeAlso: ["GROSS_DRAW", "FILL_ORDER", "FILLS_PER_DAY"],
-  caution: "A planning figure: the last of a vessel is hard to draw, so keep a reserve. Transfers are for trained people by the maker's manual.",
+  caution:
+    "A planning figure: the last of a vessel is hard to draw, so keep a reserve. Transfers are for trained people by the maker's manual.",
 };

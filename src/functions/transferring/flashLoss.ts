@@ -18,17 +18,29 @@ export const args = cellArguments({
  */
 export function flashLoss(from_pressure: any[][], to_pressure?: any[][]): any[][] {
   return eachCell(args, [from_pressure, to_pressure], (given) =>
-    flashFraction(absoluteFromGauge(given.from_pressure), absoluteFromGauge(given.to_pressure)),
+    // Rounding of two equal enthalpies may fall below 0.
+    Math.max(0, flashFraction(absoluteFromGauge(given.from_pressure), absoluteFromGauge(given.to_pressure))),
   );
 }
 
 export const about: About = {
   rule: "(enthalpy of the liquid at the start − at the end) / heat of vaporisation at the end; 0 when the end pressure is not lower",
-  range: "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Liquid that has stood at the pressure long enough to boil at it: freshly pressurised cold liquid flashes less. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
+  range:
+    "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Liquid that has stood at the pressure long enough to boil at it: freshly pressurised cold liquid flashes less. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
   source: "Throttling at constant enthalpy; properties: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175",
   examples: [
-    { formula: '=OXYGEN.FLASH_LOSS("22 psi")', result: 0.07902271, tolerance: 0.00001, source: "Schmidt & Wagner 1985, evaluated independently" },
-    { formula: '=OXYGEN.FLASH_LOSS("35 psi","10 psi")', result: 0.0692761, tolerance: 0.00001, source: "Schmidt & Wagner 1985, evaluated independently" },
+    {
+      formula: '=OXYGEN.FLASH_LOSS("22 psi")',
+      result: 0.07902271,
+      tolerance: 0.00001,
+      source: "Schmidt & Wagner 1985, evaluated independently",
+    },
+    {
+      formula: '=OXYGEN.FLASH_LOSS("35 psi","10 psi")',
+      result: 0.0692761,
+      tolerance: 0.00001,
+      source: "Schmidt & Wagner 1985, evaluated independently",
+    },
     { formula: "=OXYGEN.FLASH_LOSS(0,1)", result: 0, note: "Nothing flashes into a higher pressure" },
   ],
   seeAlso: ["ESTIMATED_DRAW", "COOL_DOWN_LOSS", "SATURATION_PRESSURE"],

@@ -22,10 +22,16 @@ export function grossDraw(net_fill: any[][], draw_ratio?: any[][]): any[][] {
 
 export const about: About = {
   rule: "net fill × draw ratio",
-  range: "Draw ratio 1 or more: nothing is filled without being drawn. A warm vessel or hose takes more; see ESTIMATED_DRAW.",
+  range:
+    "Draw ratio 1 or more: nothing is filled without being drawn. A warm vessel or hose takes more; see ESTIMATED_DRAW.",
   source: "Draw ratio: common practice, no source; better from your own weights (DRAW_RATIO)",
   examples: [
-    { formula: "=OXYGEN.GROSS_DRAW(20)", result: 25, note: "About 25 L drawn for a 20 L fill", source: "common practice, no source" },
+    {
+      formula: "=OXYGEN.GROSS_DRAW(20)",
+      result: 25,
+      note: "About 25 L drawn for a 20 L fill",
+      source: "common practice, no source",
+    },
     { formula: '=OXYGEN.GROSS_DRAW("10 gal",1.1)', result: 41.639529624, source: "NIST SP 811: 37.854 117 84 L × 1.1" },
   ],
   seeAlso: ["NET_FILL", "TRANSFER_LOSS", "DRAW_RATIO", "ESTIMATED_DRAW"],

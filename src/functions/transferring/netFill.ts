@@ -25,7 +25,12 @@ export const about: About = {
   range: "Draw ratio 1 or more. It does not know how much the vessel holds: stop at its filling limit.",
   source: "Draw ratio: common practice, no source; better from your own weights (DRAW_RATIO)",
   examples: [
-    { formula: "=OXYGEN.NET_FILL(25)", result: 20, note: "About 25 L drawn for a 20 L fill", source: "common practice, no source" },
+    {
+      formula: "=OXYGEN.NET_FILL(25)",
+      result: 20,
+      note: "About 25 L drawn for a 20 L fill",
+      source: "common practice, no source",
+    },
     { formula: "=OXYGEN.NET_FILL({30;60},1.5)", result: [[20], [40]] },
   ],
   seeAlso: ["GROSS_DRAW", "TRANSFER_LOSS", "FILLS_AVAILABLE"],

@@ -29,5 +29,6 @@ export const about: About = {
     { formula: "=OXYGEN.TRANSFER_LOSS({20;40},1.5)", result: [[10], [20]] },
   ],
   seeAlso: ["GROSS_DRAW", "FLASH_LOSS", "COOL_DOWN_LOSS", "GAS_FROM_LIQUID"],
-  caution: "What is lost goes into the air around you: a litre becomes some 860 L of gas. Fill outdoors or with strong ventilation, away from fuel, oil and anything that sparks.",
+  caution:
+    "What is lost goes into the air around you: a litre becomes some 860 L of gas. Fill outdoors or with strong ventilation, away from fuel, oil and anything that sparks.",
 };

@@ -20,8 +20,11 @@ test("normal boiling point of the International Temperature Scale of 1990: oxyge
 
 test("SATURATION_PRESSURE is its inverse over the whole range, ends included", () => {
   fc.assert(
-    fc.property(fc.oneof(fc.double({ min: -0.51325, max: 23.98675, noNaN: true }), fc.constantFrom(-0.51325, 23.98675)), (pressure) => {
-      expect(oneNumber(saturationPressure, oneNumber(boilingPoint, pressure))).toBeCloseTo(pressure, 7);
-    }),
+    fc.property(
+      fc.oneof(fc.double({ min: -0.51325, max: 23.98675, noNaN: true }), fc.constantFrom(-0.51325, 23.98675)),
+      (pressure) => {
+        expect(oneNumber(saturationPressure, oneNumber(boilingPoint, pressure))).toBeCloseTo(pressure, 7);
+      },
+    ),
   );
 });

@@ -17,10 +17,14 @@ test("reference rows: Schmidt & Wagner 1985 evaluated independently", () => {
 
 test("within 0.1 % of an independent fit over the whole range", () => {
   fc.assert(
-    fc.property(fc.double({ min: 0, max: 298.98675, noNaN: true }), fc.double({ min: -40, max: 60, noNaN: true }), (pressure, celsius) => {
-      const fit = correlatedCompressibility(pressure + 1.01325, celsius + 273.15);
-      expect(Math.abs(oneNumber(compressibility, pressure, celsius) / fit - 1)).toBeLessThan(1e-3);
-    }),
+    fc.property(
+      fc.double({ min: 0, max: 298.98675, noNaN: true }),
+      fc.double({ min: -40, max: 60, noNaN: true }),
+      (pressure, celsius) => {
+        const fit = correlatedCompressibility(pressure + 1.01325, celsius + 273.15);
+        expect(Math.abs(oneNumber(compressibility, pressure, celsius) / fit - 1)).toBeLessThan(1e-3);
+      },
+    ),
   );
 });
 

@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { convertAmount } from "../../../src/functions/amounts/convertAmount";
-import { amountUnits } from "../../../src/models/amounts";
+import { amountUnits } from "../../../src/arguments/amountUnit";
 import { errorOf, oneNumber } from "../oneCell";
 import { expectRow } from "../publishedRow";
 
 const seventyFahrenheit = "70 °F";
-const convert = (amount: number, from: string, to: string) => oneNumber(convertAmount, amount, from, to, seventyFahrenheit);
+const convert = (amount: number, from: string, to: string) =>
+  oneNumber(convertAmount, amount, from, to, seventyFahrenheit);
 
 test("reference rows: International Fire Code 2018, table G101.2", () => {
   expectRow("ifc-gal-kg", convert(1, "liquid gal", "kg"));
@@ -35,25 +36,42 @@ test("exact factors of NIST SP 811 inside one state", () => {
 test("there and back gives the amount, by way of any third unit", () => {
   const unit = fc.constantFrom(...amountUnits);
   fc.assert(
-    fc.property(fc.double({ min: 0.001, max: 1e6, noNaN: true }), unit, unit, unit, fc.double({ min: -40, max: 60, noNaN: true }), (amount, a, b, c, celsius) => {
-      const there = oneNumber(convertAmount, oneNumber(convertAmount, amount, a, b, celsius), b, c, celsius);
-      expect(oneNumber(convertAmount, there, c, a, celsius) / amount).toBeCloseTo(1, 12);
-    }),
+    fc.property(
+      fc.double({ min: 0.001, max: 1e6, noNaN: true }),
+      unit,
+      unit,
+      unit,
+      fc.double({ min: -40, max: 60, noNaN: true }),
+      (amount, a, b, c, celsius) => {
+        const there = oneNumber(convertAmount, oneNumber(convertAmount, amount, a, b, celsius), b, c, celsius);
+        expect(oneNumber(convertAmount, there, c, a, celsius) / amount).toBeCloseTo(1, 12);
+      },
+    ),
   );
 });
 
 test("spellings of one unit agree", () => {
   const kilograms = oneNumber(convertAmount, 3, "liquid gal", "kg");
-  for (const spelling of ["Liquid Gal", "gallons liquid", "LOX gal", "liquid gallons", "gal of liquid", " liquid gal "]) {
+  for (const spelling of [
+    "Liquid Gal",
+    "gallons liquid",
+    "LOX gal",
+    "liquid gallons",
+    "gal of liquid",
+    " liquid gal ",
+  ]) {
     expect(oneNumber(convertAmount, 3, spelling, "KG")).toBe(kilograms);
   }
   const metres = oneNumber(convertAmount, 3, "lbs", "gas m³");
-  for (const spelling of ["gas m3", "m3 gas", "cubic metres of gas"]) expect(oneNumber(convertAmount, 3, "pounds", spelling)).toBe(metres);
+  for (const spelling of ["gas m3", "m3 gas", "cubic metres of gas"])
+    expect(oneNumber(convertAmount, 3, "pounds", spelling)).toBe(metres);
 });
 
 test("a unit that doesn't tell liquid from gas is refused with the choices", () => {
   for (const bare of ["L", "m3", "gal", "constructor"]) {
-    expect(errorOf(convertAmount, 1, bare, "kg")).toBe(`#VALUE! from is "${bare}"; enter liquid L, liquid gal, gas L, gas m3, gas ft3, kg or lb`);
+    expect(errorOf(convertAmount, 1, bare, "kg")).toBe(
+      `#VALUE! from is "${bare}"; enter liquid L, liquid gal, gas L, gas m3, gas ft3, kg or lb`,
+    );
   }
   expect(errorOf(convertAmount, 1, "kg", "litres")).toMatch(/#VALUE! to is "litres"/);
 });

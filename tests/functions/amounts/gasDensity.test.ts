@@ -19,11 +19,15 @@ test("thins out to the ideal gas at low pressure and warmth: p·M/(R·T), R = 8.
 
 test("rises with pressure and falls with temperature", () => {
   fc.assert(
-    fc.property(fc.double({ min: 0, max: 299, noNaN: true }), fc.double({ min: -40, max: 59, noNaN: true }), (pressure, celsius) => {
-      const density = oneNumber(gasDensity, pressure, celsius);
-      expect(oneNumber(gasDensity, pressure + 1, celsius)).toBeGreaterThan(density);
-      expect(oneNumber(gasDensity, pressure, celsius + 1)).toBeLessThan(density);
-    }),
+    fc.property(
+      fc.double({ min: 0, max: 299, noNaN: true }),
+      fc.double({ min: -40, max: 59, noNaN: true }),
+      (pressure, celsius) => {
+        const density = oneNumber(gasDensity, pressure, celsius);
+        expect(oneNumber(gasDensity, pressure + 1, celsius)).toBeGreaterThan(density);
+        expect(oneNumber(gasDensity, pressure, celsius + 1)).toBeLessThan(density);
+      },
+    ),
   );
 });
 

@@ -33,6 +33,8 @@ test("35 psi, 241.3165 kPa and 2.413165 bar are one pressure (NIST SP 811: 1 psi
 test("both ends of the range answer, and outside is refused with the range in absolute pressure", () => {
   expect(oneNumber(liquidDensity, -0.51325)).toBeGreaterThan(1.17);
   expect(oneNumber(liquidDensity, 23.98675)).toBeLessThan(0.84);
-  expect(errorOf(liquidDensity, -0.52)).toMatch(/#VALUE! pressure must be between .*0\.5 to 25 bar absolute.*this is -0\.52/);
+  expect(errorOf(liquidDensity, -0.52)).toMatch(
+    /#VALUE! pressure must be between .*0\.5 to 25 bar absolute.*this is -0\.52/,
+  );
   expect(errorOf(liquidDensity, 24)).toMatch(/#VALUE! pressure must be between/);
 });

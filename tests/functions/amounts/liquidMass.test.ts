@@ -12,8 +12,15 @@ test("reference rows: International Fire Code 2018, table G101.2; Schmidt & Wagn
 
 test("LIQUID_FROM_MASS is its inverse", () => {
   fc.assert(
-    fc.property(fc.double({ min: 0.001, max: 1e6, noNaN: true }), fc.double({ min: -0.5, max: 23.9, noNaN: true }), (liquid, pressure) => {
-      expect(oneNumber(liquidFromMass, oneNumber(liquidMass, liquid, pressure), pressure) / liquid).toBeCloseTo(1, 12);
-    }),
+    fc.property(
+      fc.double({ min: 0.001, max: 1e6, noNaN: true }),
+      fc.double({ min: -0.5, max: 23.9, noNaN: true }),
+      (liquid, pressure) => {
+        expect(oneNumber(liquidFromMass, oneNumber(liquidMass, liquid, pressure), pressure) / liquid).toBeCloseTo(
+          1,
+          12,
+        );
+      },
+    ),
   );
 });

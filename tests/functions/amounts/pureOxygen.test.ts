@@ -10,5 +10,7 @@ test("air at 0.2095 (ISO 2533:1975): 1 m³ holds 209.5 L", () => {
 });
 
 test("a bare percent is refused with the way to write it", () => {
-  expect(errorOf(pureOxygen, 7000, 93)).toMatch(/#VALUE! source_purity must be between 0 and 1; 93 looks like a percent: enter 93% or 0.93/);
+  expect(errorOf(pureOxygen, 7000, 93)).toMatch(
+    /#VALUE! source_purity must be between 0 and 1; 93 looks like a percent: enter 93% or 0.93/,
+  );
 });
