@@ -1,7 +1,10 @@
+const fs = require("node:fs");
 const path = require("node:path");
 const CopyPlugin = require("copy-webpack-plugin");
+const { strFromU8, unzipSync } = require("fflate");
 const HtmlPlugin = require("html-webpack-plugin");
 const CssPlugin = require("mini-css-extract-plugin");
+const { IgnorePlugin } = require("webpack");
 const policies = require("./src/server/contentSecurityPolicy.json");
 
 const dist = path.resolve(__dirname, "dist");
@@ -59,8 +62,23 @@ function plainPage(filename, template) {
   return new HtmlPlugin({ filename, template, inject: false, templateParameters: { policy: policies.default } });
 }
 
+/** The sample workbooks with the title and the words of their own document properties. */
+function sampleWorkbooks() {
+  const folder = path.join(__dirname, "samples");
+  if (!fs.existsSync(folder)) return [];
+  return fs
+    .readdirSync(folder)
+    .filter((file) => /^[^~.].*\.xlsx$/i.test(file))
+    .sort()
+    .map((file) => {
+      const core = unzipSync(fs.readFileSync(path.join(folder, file)))["docProps/core.xml"];
+      const property = (tag) => new RegExp(`<${tag}>([^<]*)<`).exec(core ? strFromU8(core) : "")?.[1] ?? "";
+      return { file, title: property("dc:title") || file.replace(/\.xlsx$/i, ""), words: property("dc:description") };
+    });
+}
+
 /** A page: `src/<name>/<name>.ts(x)` and `.html` become `dist/<name>.html`, `.js` and `.css`. */
-const page = (name, { plugins = [], ...changes } = {}) => ({
+const page = (name, { plugins = [], parameters = {}, ...changes } = {}) => ({
   ...common,
   name,
   target: ["web", "es2020"],
@@ -76,7 +94,7 @@ const page = (name, { plugins = [], ...changes } = {}) => ({
     new HtmlPlugin({
       filename: `${name}.html`,
       template: `./src/${name}/${name}.html`,
-      templateParameters: { policy: policies[name] || policies.default },
+      templateParameters: { policy: policies[name] || policies.default, ...parameters },
     }),
     ...plugins,
   ],
@@ -86,4 +104,15 @@ const page = (name, { plugins = [], ...changes } = {}) => ({
 module.exports = [
   functionsScript,
   page("pane", { plugins: [plainPage("about.html", "./src/pane/about.html")] }),
+  page("sheet", {
+    parameters: { samples: sampleWorkbooks() },
+    plugins: [
+      new CopyPlugin({ patterns: [{ from: "samples/*.xlsx", noErrorOnMissing: true }] }),
+      // Hyphenation of 75 languages; only English is ever asked for.
+      new IgnorePlugin({ resourceRegExp: /^\.\/(?!en-)[a-z0-9-]+-[\w-]{8}\.js$/, contextRegExp: /engine-render/ }),
+    ],
+    // Served by this computer to itself: making 16 MB smaller would take minutes of each build and save nothing.
+    optimization: { minimize: false },
+    output: { ...common.output, chunkFilename: "sheet-[id].js" },
+  }),
 ];

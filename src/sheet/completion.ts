@@ -1,0 +1,34 @@
+import type { Injector } from "@univerjs/core";
+import { FunctionType } from "@univerjs/engine-formula";
+import { IDescriptionService, type ISearchItemWithType } from "@univerjs/sheets-formula";
+
+/** The completion shows the first ten of the list it is given; this one can't be cut, since its box scrolls. */
+class WholeList<Item> extends Array<Item> {
+  override slice(): Item[] {
+    return [...this];
+  }
+}
+
+const most = 80;
+
+/**
+ * Completion looks at the start of a name only, so "=HOURS" would never find OXYGEN.HOURS_TO_FILL. This adds, after the
+ * names that start with what is typed, the add-in's functions that have it anywhere, and shows more than ten.
+ */
+export const completeByPlainName = (injector: Injector, namespace: string): void => {
+  const service = injector.get(IDescriptionService);
+  const byStart = service.getSearchListByNameFirstLetter.bind(service);
+  service.getSearchListByNameFirstLetter = (typed) => {
+    const wanted = typed.trim().toUpperCase();
+    const found = byStart(typed);
+    const ours: ISearchItemWithType[] =
+      wanted.length < 2
+        ? []
+        : service
+            .getSearchListByType(FunctionType.User)
+            .filter(({ name }) => name.startsWith(`${namespace}.`) && name.slice(namespace.length + 1).includes(wanted))
+            .filter(({ name }) => !found.some((other) => other.name === name))
+            .map((item) => ({ ...item, functionType: FunctionType.User }));
+    return WholeList.from([...found, ...ours].slice(0, most)) as WholeList<ISearchItemWithType>;
+  };
+};

@@ -1,0 +1,84 @@
+import { CellValueType, type ICellData, type Nullable, type Worksheet } from "@univerjs/core";
+import { findRecord, namespace } from "../catalogue/catalogue";
+import { cellName } from "../engine/cellName";
+import { parseFormula } from "../engine/formulaTree";
+import { errorAt } from "../engine/registerFunctions";
+import type { Grid } from "./grid";
+import type { SheetNotes } from "./openWorkbook";
+
+/** What the line below the grid, the live region and the results table say of a cell. */
+export interface CellWords {
+  readonly address: string;
+  /** "" for a constant. */
+  readonly formula: string;
+  /** As shown in the cell; "" if it is empty. */
+  readonly value: string;
+  /** Unit of a result whose number format shows none, "" if unknown. */
+  readonly unit: string;
+  /** Code and words, "" if it shows no error. */
+  readonly error: string;
+  readonly isInput: boolean;
+  /** What the workbook asks for here. */
+  readonly prompt: string;
+}
+
+const showsUnit = (shown: string): boolean => /[^\d.,\s+\-−%()]/.test(shown);
+
+/** The unit of a formula that is one call of a function of ours and nothing else. */
+const unitOf = (formula: string): string => {
+  const nodes = parseFormula(formula.replace(/^=/, "")).filter((node) => node.kind !== "text" || node.text.trim() !== "");
+  const [node] = nodes;
+  if (nodes.length !== 1 || node?.kind !== "call") return "";
+  const [space, id] = node.name.toUpperCase().split(".");
+  const record = space === namespace && id ? findRecord(id) : undefined;
+  return record && !record.result.table ? record.result.unit : "";
+};
+
+/** The text a cell shows, with its number format. */
+export const shownText = (cell: Nullable<ICellData>): string => {
+  if (cell?.p) return cell.p.body?.dataStream.replace(/\r?\n$/, "").replace(/\r/g, " ") ?? "";
+  const value = cell?.v;
+  if (value === null || value === undefined) return "";
+  if (cell?.t === CellValueType.BOOLEAN || typeof value === "boolean") {
+    return value === true || value === 1 || value === "1" || value === "TRUE" ? "TRUE" : "FALSE";
+  }
+  return typeof value === "number" ? String(Number(value.toPrecision(15))) : value;
+};
+
+export const describeCell = (
+  grid: Grid,
+  sheet: Worksheet,
+  row: number,
+  column: number,
+  notes: SheetNotes | undefined,
+): CellWords => {
+  const address = cellName(row, column);
+  const formula = sheet.getCellRaw(row, column)?.f ?? "";
+  const value = shownText(sheet.getCell(row, column));
+  const error = errorAt(grid.injector, grid.workbook.getUnitId(), sheet.getSheetId(), row, column);
+  const unit = formula && !error && value !== "" && !showsUnit(value) ? unitOf(formula) : "";
+  const prompt = notes?.prompts.find(
+    ({ area }) => row >= area.startRow && row <= area.endRow && column >= area.startColumn && column <= area.endColumn,
+  );
+  return {
+    address,
+    formula,
+    value,
+    unit,
+    error: error ? `${error.error} ${error.message}` : "",
+    isInput: notes?.inputs.has(address) ?? false,
+    prompt: prompt?.words ?? "",
+  };
+};
+
+/** A cell in one spoken sentence. */
+export const spoken = ({ address, formula, value, unit, error, isInput, prompt }: CellWords): string =>
+  [
+    address,
+    error ? `error ${error}` : value === "" ? "empty" : `${value}${unit ? ` ${unit}` : ""}`,
+    formula ? "formula" : "",
+    isInput ? "input cell" : "",
+    prompt,
+  ]
+    .filter(Boolean)
+    .join(", ");

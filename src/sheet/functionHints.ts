@@ -1,0 +1,44 @@
+import { BooleanNumber } from "@univerjs/core";
+import { FunctionType, type IFunctionInfo, type IFunctionParam } from "@univerjs/engine-formula";
+import type { ArgumentRecord, FunctionRecord } from "../catalogue/record";
+import { callsIn, parseFormula, printFormula } from "../engine/formulaTree";
+
+const shown = (value: number | string | boolean): string => (typeof value === "boolean" ? String(value).toUpperCase() : String(value));
+
+/** "Liquid in the vessel now, in L. Left out: 0." */
+export const argumentWords = ({ description, unit, optional, default: standard, choices, shape }: ArgumentRecord): string =>
+  [
+    description + (unit ? ` [${unit}]` : ""),
+    choices ? `one of ${choices.join(", ")}` : "",
+    shape === "range" ? "a range" : "",
+    optional && standard !== undefined ? `${shown(standard)} if left out` : optional ? "may be left out" : "",
+  ]
+    .filter(Boolean)
+    .join("; ");
+
+const exampleArguments = (formula: string): string[] => {
+  const [call] = callsIn(parseFormula(formula.replace(/^=/, "")));
+  return call?.args.map((argument) => printFormula(argument).trim()) ?? [];
+};
+
+/** What completion and the box beside a formula being typed say of a function. */
+export const functionHint = (record: FunctionRecord, namespace: string): IFunctionInfo => {
+  const example = exampleArguments(record.examples[0]?.formula ?? "");
+  const { unit, table } = record.result;
+  const result = `Gives: ${record.result.description}${unit ? ` [${unit}]` : ""}${table ? "; a table that spills" : ""}.`;
+  return {
+    functionName: `${namespace}.${record.id}`,
+    functionType: FunctionType.User,
+    abstract: record.description,
+    description: [record.description, result, record.caution ? `Caution: ${record.caution}` : ""].filter(Boolean).join(" "),
+    functionParameter: record.arguments.map(
+      (argument, index): IFunctionParam => ({
+        name: argument.name,
+        detail: argumentWords(argument),
+        example: example[index] ?? "",
+        require: argument.optional ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+        repeat: BooleanNumber.FALSE,
+      }),
+    ),
+  };
+};

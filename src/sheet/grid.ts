@@ -1,0 +1,198 @@
+import "@univerjs/design/lib/index.css";
+import "@univerjs/ui/lib/index.css";
+import "@univerjs/docs-ui/lib/index.css";
+import "@univerjs/sheets-ui/lib/index.css";
+import "@univerjs/sheets-formula-ui/lib/index.css";
+import "@univerjs/sheets-numfmt-ui/lib/index.css";
+import "@univerjs/sheets-conditional-formatting-ui/lib/index.css";
+import "@univerjs/sheets-data-validation-ui/lib/index.css";
+import {
+  CommandType,
+  ICommandService,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  Univer,
+  UniverInstanceType,
+  type Injector,
+  type Workbook,
+} from "@univerjs/core";
+import DesignWords from "@univerjs/design/locale/en-US";
+import { UniverDocsPlugin } from "@univerjs/docs";
+import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
+import DocsWords from "@univerjs/docs-ui/locale/en-US";
+import { IDefinedNamesService, ISuperTableService, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
+import { SheetsSelectionsService, SetSelectionsOperation, SetWorksheetActiveOperation, UniverSheetsPlugin } from "@univerjs/sheets";
+import SheetsWords from "@univerjs/sheets/locale/en-US";
+import { UniverSheetsConditionalFormattingUIPlugin } from "@univerjs/sheets-conditional-formatting-ui";
+import ConditionalWords from "@univerjs/sheets-conditional-formatting-ui/locale/en-US";
+import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
+import ValidationWords from "@univerjs/sheets-data-validation/locale/en-US";
+import { UniverSheetsDataValidationUIPlugin } from "@univerjs/sheets-data-validation-ui";
+import ValidationUIWords from "@univerjs/sheets-data-validation-ui/locale/en-US";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import FormulaWords from "@univerjs/sheets-formula/locale/en-US";
+import { UniverSheetsFormulaUIPlugin } from "@univerjs/sheets-formula-ui";
+import FormulaUIWords from "@univerjs/sheets-formula-ui/locale/en-US";
+import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
+import { UniverSheetsNumfmtUIPlugin } from "@univerjs/sheets-numfmt-ui";
+import NumfmtWords from "@univerjs/sheets-numfmt-ui/locale/en-US";
+import { CellAlertManagerService, UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
+import SheetsUIWords from "@univerjs/sheets-ui/locale/en-US";
+import { defaultTheme } from "@univerjs/themes";
+import { ILayoutService, UniverUIPlugin } from "@univerjs/ui";
+import UIWords from "@univerjs/ui/locale/en-US";
+import { catalogue, namespace } from "../catalogue/catalogue";
+import { functions } from "../catalogue/generated/functions";
+import { areaOf } from "../engine/cellName";
+import { errorAt, registerFunctions } from "../engine/registerFunctions";
+import { refreshAfterShrinkingSpills, speakErrorAlerts, type AlertService } from "../engine/upstreamPatches";
+import { completeByPlainName } from "./completion";
+import { functionHint } from "./functionHints";
+import type { OpenedWorkbook } from "./openWorkbook";
+
+export interface SheetTab {
+  readonly id: string;
+  readonly name: string;
+  readonly active: boolean;
+}
+
+/** The grid with one workbook in it. */
+export interface Grid {
+  readonly injector: Injector;
+  readonly workbook: Workbook;
+  tabs(): SheetTab[];
+  showSheet(id: string): void;
+  /** Row and column of the active cell of the shown sheet, from 0. */
+  activeCell(): { row: number; column: number };
+  select(row: number, column: number): void;
+  focus(): void;
+  close(): void;
+}
+
+export interface GridEvents {
+  /** The active cell, or the shown sheet, is another one. */
+  moved(): void;
+  /** Contents or results changed. */
+  changed(): void;
+}
+
+const words = mergeLocales(
+  DesignWords,
+  UIWords,
+  DocsWords,
+  SheetsWords,
+  SheetsUIWords,
+  FormulaWords,
+  FormulaUIWords,
+  NumfmtWords,
+  ValidationWords,
+  ValidationUIWords,
+  ConditionalWords,
+);
+
+/** Puts a workbook into an empty element of the page. Calculates everything once, then whatever an edit touches. */
+export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook, events: GridEvents): Grid => {
+  const univer = new Univer({
+    theme: defaultTheme,
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: words },
+    logLevel: LogLevel.ERROR,
+  });
+  univer.registerPlugin(UniverRenderEnginePlugin);
+  univer.registerPlugin(UniverFormulaEnginePlugin);
+  univer.registerPlugin(UniverUIPlugin, {
+    container,
+    toolbar: false,
+    header: true,
+    footer: false,
+    contextMenu: false,
+    headerMenu: false,
+    disableAutoFocus: true,
+  });
+  univer.registerPlugin(UniverDocsPlugin);
+  univer.registerPlugin(UniverDocsUIPlugin);
+  univer.registerPlugin(UniverSheetsPlugin);
+  univer.registerPlugin(UniverSheetsUIPlugin, { footer: false, disableAutoFocus: true });
+  univer.registerPlugin(UniverSheetsFormulaPlugin, {
+    initialFormulaComputing: CalculationMode.FORCED,
+    description: catalogue.map((record) => functionHint(record, namespace)),
+  });
+  univer.registerPlugin(UniverSheetsFormulaUIPlugin);
+  univer.registerPlugin(UniverSheetsNumfmtPlugin);
+  univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
+  univer.registerPlugin(UniverSheetsDataValidationPlugin);
+  univer.registerPlugin(UniverSheetsDataValidationUIPlugin, { showEditOnDropdown: false });
+  univer.registerPlugin(UniverSheetsConditionalFormattingUIPlugin);
+
+  const workbook = univer.createUnit<object, Workbook>(UniverInstanceType.UNIVER_SHEET, data);
+  const unitId = workbook.getUnitId();
+  const injector = univer.__getInjector();
+  registerFunctions(injector, functions);
+  completeByPlainName(injector, namespace);
+  const stopRefreshing = refreshAfterShrinkingSpills(injector);
+  speakErrorAlerts(injector.get(CellAlertManagerService) as unknown as AlertService, (unit, sheet, row, column) => {
+    const error = errorAt(injector, unit, sheet, row, column);
+    return error ? error.message : "";
+  });
+
+  const definedNames = injector.get(IDefinedNamesService);
+  for (const [name, formulaOrRefString] of Object.entries(names.names ?? {})) {
+    definedNames.registerDefinedName(unitId, { id: name, name, formulaOrRefString });
+  }
+  const tables = injector.get(ISuperTableService);
+  for (const { name, sheet, ref, columns } of names.tables ?? []) {
+    const sheetId = workbook.getSheetBySheetName(sheet)?.getSheetId();
+    if (sheetId === undefined) continue;
+    tables.registerTable(unitId, name, {
+      sheetId,
+      titleMap: new Map(columns.map((column, position) => [column, position])),
+      range: areaOf(ref),
+    });
+  }
+
+  const commands = injector.get(ICommandService);
+  const selections = injector.get(SheetsSelectionsService);
+  const watching = [
+    commands.onCommandExecuted(({ id, type }) => {
+      if (id === SetSelectionsOperation.id || id === SetWorksheetActiveOperation.id) events.moved();
+      else if (type === CommandType.MUTATION) events.changed();
+    }),
+  ];
+  const selectionSubscription = selections.selectionChanged$.subscribe(() => events.moved());
+
+  return {
+    injector,
+    workbook,
+    tabs: () => {
+      const active = workbook.getActiveSheet()?.getSheetId();
+      return workbook
+        .getSheets()
+        .filter((sheet) => !sheet.isSheetHidden())
+        .map((sheet) => ({ id: sheet.getSheetId(), name: sheet.getName(), active: sheet.getSheetId() === active }));
+    },
+    showSheet: (subUnitId) => {
+      commands.syncExecuteCommand(SetWorksheetActiveOperation.id, { unitId, subUnitId });
+    },
+    activeCell: () => {
+      const primary = selections.getCurrentLastSelection()?.primary;
+      return { row: primary?.actualRow ?? 0, column: primary?.actualColumn ?? 0 };
+    },
+    select: (row, column) => {
+      const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+      commands.syncExecuteCommand(SetSelectionsOperation.id, {
+        unitId,
+        subUnitId: workbook.getActiveSheet()?.getSheetId(),
+        selections: [{ range, primary: { ...range, actualRow: row, actualColumn: column, isMerged: false, isMergedMainCell: false } }],
+      });
+    },
+    focus: () => injector.get(ILayoutService).focus(),
+    close: () => {
+      stopRefreshing();
+      selectionSubscription.unsubscribe();
+      for (const watch of watching) watch.dispose();
+      univer.dispose();
+    },
+  };
+};

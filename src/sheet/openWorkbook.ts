@@ -1,0 +1,306 @@
+import {
+  BooleanNumber,
+  CellValueType,
+  DataValidationErrorStyle,
+  LocaleType,
+  type ICellData,
+  type IRange,
+  type ISheetDataValidationRule,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+} from "@univerjs/core";
+import { CFRuleType, CFSubRuleType, CFValueType, type IConditionFormattingRule } from "@univerjs/sheets-conditional-formatting";
+import type { Cell, ConditionalRule, DataValidation, Sheet } from "hucre";
+import { readXlsx } from "hucre/xlsx";
+import { areaOf, cellName, cellOfName, type Area } from "../engine/cellName";
+import type { SheetCell, SheetInput, WorkbookNames } from "../engine/engine";
+import { readWorkbook } from "../engine/workbookFile";
+import { colourReader, gridStyle, type ReadColour } from "./cellStyle";
+
+/** What a file says about a cell that is meant to be changed. */
+export interface Prompt {
+  readonly area: Area;
+  readonly words: string;
+}
+
+export interface SheetNotes {
+  /** Addresses of the cells that stay open when the sheet is protected. */
+  readonly inputs: ReadonlySet<string>;
+  readonly prompts: readonly Prompt[];
+  readonly hasCharts: boolean;
+}
+
+export interface OpenedWorkbook {
+  readonly title: string;
+  readonly data: IWorkbookData;
+  readonly names: WorkbookNames;
+  /** By sheet id. */
+  readonly notes: Readonly<Record<string, SheetNotes>>;
+}
+
+/** Room beyond what is filled, so that a spill can grow. */
+const spare = { rows: 500, columns: 12 };
+const least = { rows: 1_000, columns: 26 };
+
+const gridLook = { defaultColumnWidth: 64, defaultRowHeight: 20 };
+
+/** Widths count digits of an 11-point Calibri, 7 pixels wide; heights count points. */
+const pixelsOfWidth = (characters: number): number => Math.round(characters * 7);
+const pixelsOfHeight = (points: number): number => Math.round((points * 4) / 3);
+
+const contentOf = (cell: SheetCell | undefined): ICellData => {
+  if (!cell) return {};
+  if (cell.formula !== undefined) return { f: cell.formula };
+  const { value } = cell;
+  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING };
+};
+
+/** Addresses that a formula filled when it was saved: their values are results, not entries. */
+const filledByOthers = (cells: SheetInput["cells"]): Set<string> => {
+  const filled = new Set<string>();
+  for (const [address, cell] of Object.entries(cells)) {
+    if (cell.formula === undefined || !cell.ref) continue;
+    const { startRow, endRow, startColumn, endColumn } = areaOf(cell.ref);
+    for (let row = startRow; row <= endRow; row++) {
+      for (let column = startColumn; column <= endColumn; column++) filled.add(cellName(row, column));
+    }
+    filled.delete(address);
+  }
+  return filled;
+};
+
+const rangesOf = (reference: string): IRange[] => reference.trim().split(/\s+/).map((part) => ({ ...areaOf(part) }));
+
+const withEquals = (formula: string): string => (formula.startsWith("=") ? formula : `=${formula}`);
+
+const scaleKinds: Record<string, CFValueType> = {
+  min: CFValueType.min,
+  max: CFValueType.max,
+  num: CFValueType.num,
+  percent: CFValueType.percent,
+  percentile: CFValueType.percentile,
+};
+
+/** The two kinds that the sample workbooks use; other kinds are left out. */
+const conditionalFormat = (rule: ConditionalRule, id: string, colourOf: ReadColour): IConditionFormattingRule[] => {
+  const base = { cfId: id, ranges: rangesOf(rule.range), stopIfTrue: rule.stopIfTrue ?? false };
+  const formula = Array.isArray(rule.formula) ? rule.formula[0] : rule.formula;
+  if (rule.type === "expression" && formula) {
+    const { bl, it, cl, bg, bd } = gridStyle(rule.style ?? {}, colourOf);
+    return [
+      {
+        ...base,
+        rule: {
+          type: CFRuleType.highlightCell,
+          subType: CFSubRuleType.formula,
+          value: withEquals(formula),
+          style: { bl, it, cl, bg, bd },
+        },
+      },
+    ];
+  }
+  if (rule.type === "colorScale" && rule.colorScale) {
+    const { cfvo, colors } = rule.colorScale;
+    return [
+      {
+        ...base,
+        rule: {
+          type: CFRuleType.colorScale,
+          config: cfvo.map(({ type, value }, index) => ({
+            index,
+            color: `#${(colors[index] ?? "FFFFFF").slice(-6)}`,
+            value: { type: scaleKinds[type] ?? CFValueType.num, ...(value === undefined ? {} : { value: Number(value) }) },
+          })),
+        },
+      },
+    ];
+  }
+  return [];
+};
+
+const refusals = {
+  stop: DataValidationErrorStyle.STOP,
+  warning: DataValidationErrorStyle.WARNING,
+  information: DataValidationErrorStyle.INFO,
+};
+
+const isFormula = (text: string): boolean => text !== "" && !/^[-+]?[\d.]+(?:e[-+]?\d+)?$/i.test(text);
+
+const validationRule = (rule: DataValidation, uid: string): ISheetDataValidationRule => {
+  const criterion = (text: string | undefined): string | undefined =>
+    text === undefined ? undefined : isFormula(text) ? withEquals(text) : text;
+  return {
+    uid,
+    type: rule.type,
+    ranges: rangesOf(rule.range),
+    // A list's values are joined with commas, whether the file or the reader split them.
+    formula1: rule.values ? rule.values.join(",") : criterion(rule.formula1),
+    formula2: criterion(rule.formula2),
+    operator: rule.operator as ISheetDataValidationRule["operator"],
+    allowBlank: rule.allowBlank ?? true,
+    showErrorMessage: rule.showErrorMessage ?? false,
+    error: rule.errorMessage,
+    errorTitle: rule.errorTitle,
+    errorStyle: refusals[rule.errorStyle ?? "stop"],
+    showDropDown: true,
+  };
+};
+
+const promptsOf = (rules: readonly DataValidation[]): Prompt[] =>
+  rules.flatMap(({ range, inputMessage }) =>
+    inputMessage ? range.trim().split(/\s+/).map((part) => ({ area: areaOf(part), words: inputMessage })) : [],
+  );
+
+interface ReadSheet {
+  sheet: Partial<IWorksheetData>;
+  notes: SheetNotes;
+  conditional: IConditionFormattingRule[];
+  validation: ISheetDataValidationRule[];
+}
+
+const readSheet = (id: string, input: SheetInput, look: Sheet, colourOf: ReadColour, styleId: (style: IStyleData) => string): ReadSheet => {
+  const cellData: Record<number, Record<number, ICellData>> = {};
+  const inputs = new Set<string>();
+  const skipped = filledByOthers(input.cells);
+  let [lastRow, lastColumn] = [0, 0];
+  const put = (row: number, column: number, cell: ICellData): void => {
+    const line = (cellData[row] ??= {});
+    line[column] = { ...line[column], ...cell };
+    lastRow = Math.max(lastRow, row);
+    lastColumn = Math.max(lastColumn, column);
+  };
+  for (const [address, cell] of Object.entries(input.cells)) {
+    const { row, column } = cellOfName(address);
+    if (!skipped.has(address)) put(row, column, contentOf(cell));
+  }
+  for (const [key, { style }] of look.cells ?? new Map<string, Cell>()) {
+    if (!style) continue;
+    const [row = 0, column = 0] = key.split(",").map(Number);
+    put(row, column, { s: styleId(gridStyle(style, colourOf)) });
+    if (look.protection && style.protection?.locked === false) inputs.add(cellName(row, column));
+  }
+
+  const validations = look.dataValidations ?? [];
+  const { rows = 0, columns = 0 } = look.freezePane ?? {};
+  return {
+    sheet: {
+      id,
+      name: input.name,
+      hidden: look.hidden || look.veryHidden ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+      tabColor: colourOf(look.view?.tabColor) ?? "",
+      ...gridLook,
+      rowCount: Math.max(least.rows, lastRow + 1 + spare.rows),
+      columnCount: Math.max(least.columns, lastColumn + 1 + spare.columns),
+      cellData,
+      showGridlines: look.view?.showGridLines === false ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+      freeze: {
+        xSplit: columns,
+        ySplit: rows,
+        startRow: rows > 0 ? rows : -1,
+        startColumn: columns > 0 ? columns : -1,
+      },
+      mergeData: (look.merges ?? []).map(({ startRow, startCol, endRow, endCol }) => ({
+        startRow,
+        startColumn: startCol,
+        endRow,
+        endColumn: endCol,
+      })),
+      columnData: Object.fromEntries(
+        (look.columns ?? []).flatMap(({ width, hidden }, column) =>
+          width || hidden
+            ? [[column, { ...(width ? { w: pixelsOfWidth(width) } : {}), ...(hidden ? { hd: BooleanNumber.TRUE } : {}) }]]
+            : [],
+        ),
+      ),
+      rowData: Object.fromEntries(
+        [...(look.rowDefs ?? [])].map(([row, { height, hidden }]) => [
+          row,
+          {
+            ...(height ? { h: pixelsOfHeight(height), ia: BooleanNumber.FALSE } : {}),
+            ...(hidden ? { hd: BooleanNumber.TRUE } : {}),
+          },
+        ]),
+      ),
+    },
+    notes: { inputs, prompts: promptsOf(validations), hasCharts: (look.charts ?? []).length > 0 },
+    conditional: [...(look.conditionalRules ?? [])]
+      .sort((a, b) => a.priority - b.priority)
+      .flatMap((rule, index) => conditionalFormat(rule, `${id}-format${index}`, colourOf)),
+    validation: validations.map((rule, index) => validationRule(rule, `${id}-entry${index}`)),
+  };
+};
+
+/**
+ * Reads an .xlsx file's bytes into what the grid shows: contents, formulas as typed, looks, names, conditional formats
+ * and rules for entries. Charts, pictures and comments are left out. `ids` are the add-in's function ids.
+ * @throws when the bytes are no workbook of the 1900 date system.
+ */
+export const openWorkbook = async (bytes: Uint8Array, ids: readonly string[], fileName: string): Promise<OpenedWorkbook> => {
+  const saved = readWorkbook(bytes, ids);
+  const file = await readXlsx(bytes, { readStyles: true });
+  const colourOf = colourReader(file.themeColors);
+
+  const styles: Record<string, IStyleData> = {};
+  const known = new Map<string, string>();
+  const styleId = (style: IStyleData): string => {
+    const key = JSON.stringify(style);
+    let id = known.get(key);
+    if (id === undefined) {
+      id = `s${known.size}`;
+      known.set(key, id);
+      styles[id] = style;
+    }
+    return id;
+  };
+
+  const read = saved.sheets.map((input, index) =>
+    readSheet(
+      `sheet${index}`,
+      input,
+      file.sheets.find(({ name }) => name === input.name) ?? { name: input.name, rows: [] },
+      colourOf,
+      styleId,
+    ),
+  );
+  const byId = <Value>(pick: (sheet: ReadSheet) => Value): Record<string, Value> =>
+    Object.fromEntries(read.map((sheet, index) => [`sheet${index}`, pick(sheet)]));
+
+  return {
+    title: file.properties?.title || fileName.replace(/\.xlsx$/i, ""),
+    names: saved.names,
+    notes: byId(({ notes }) => notes),
+    data: {
+      id: "workbook",
+      name: fileName,
+      appVersion: "",
+      locale: LocaleType.EN_US,
+      styles,
+      sheetOrder: read.map((_, index) => `sheet${index}`),
+      sheets: byId(({ sheet }) => sheet),
+      resources: [
+        { name: "SHEET_CONDITIONAL_FORMATTING_PLUGIN", data: JSON.stringify(byId(({ conditional }) => conditional)) },
+        { name: "SHEET_DATA_VALIDATION_PLUGIN", data: JSON.stringify(byId(({ validation }) => validation)) },
+      ],
+    },
+  };
+};
+
+/** An empty sheet to write in. */
+export const blankWorkbook = (): OpenedWorkbook => ({
+  title: "Blank sheet",
+  names: {},
+  notes: {},
+  data: {
+    id: "workbook",
+    name: "Blank sheet",
+    appVersion: "",
+    locale: LocaleType.EN_US,
+    styles: {},
+    sheetOrder: ["sheet0"],
+    sheets: {
+      sheet0: { id: "sheet0", name: "Sheet1", ...gridLook, rowCount: least.rows, columnCount: least.columns, cellData: {} },
+    },
+  },
+});
