@@ -8,5 +8,5 @@ test("of 25 L drawn about 20 L arrive (common practice, no source); 80 % by volu
 });
 
 test("refuses a ratio below 1", () => {
-  expect(errorOf(netFill, 20, "80%")).toMatch(/#VALUE! draw_ratio/);
+  expect(errorOf(netFill, 20, 0.8)).toMatch(/#VALUE! draw_ratio must be 1 or more/);
 });
