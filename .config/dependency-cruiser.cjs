@@ -11,7 +11,7 @@ module.exports = {
   forbidden: [
     only("functions", "functions", ["arguments", "models", "excel"], "a function reads its arguments and calls a model"),
     only("models", "models", ["models"], "a model is plain arithmetic"),
-    only("arguments", "arguments", ["arguments", "excel"], "arguments know cells and their errors"),
+    only("arguments", "arguments", ["arguments", "models", "excel"], "arguments know cells, their errors, and the ranges and words that models hold"),
     only("excel", "excel", ["excel", "catalogue/generated"], "the boundary knows the functions by the generated list"),
     only("catalogue", "catalogue", ["catalogue", "functions", "arguments", "excel"], "the reader joins what the function files say"),
     only("engine", "engine", ["engine", "catalogue", "excel"], "the local engine registers the catalogue's functions"),

@@ -1,15 +1,13 @@
 import { type CellError, invalid } from "../excel/cellValues";
 import { formatNumber } from "./argument";
+import { oxygenInAir } from "../models/roomOxygen";
 import { fraction } from "./quantity";
 
-/** Oxygen in air as planned with: what a mixture with air can't go below. */
-const inAir = 0.21;
-
 /** Oxygen fraction that a patient breathes; 0.21 is air. */
-export const breathedFraction = fraction.between(inAir, 1);
+export const breathedFraction = fraction.between(oxygenInAir, 1);
 
 /** Oxygen fraction of a source that is richer than air. */
-export const sourcePurity = fraction.aboveTo(inAir, 1).default(0.93);
+export const sourcePurity = fraction.aboveTo(oxygenInAir, 1).default(0.93);
 
 /** Words against a fraction that no mixture of the source with air gives. */
 export const refuseRicherThanSource = (fio2: number, purity: number): CellError | undefined =>

@@ -1,5 +1,7 @@
 import type { Example } from "../arguments/about";
 
+export type { Example };
+
 /** One argument as every reader of the catalogue sees it. */
 export interface ArgumentRecord {
   /** snake_case, as Excel's own functions write them. */

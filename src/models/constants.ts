@@ -1,5 +1,8 @@
+import { coldestAir, coldestOxygen, fullestCylinder, largestFlow, largestLevel, stuckReadings, warmestAir, warmestColdOxygen } from "./plausible";
 import { plannedFlows, waterVapourPressure } from "./bedside";
 import { sizeFactors } from "./cylinderUse";
+import { gasReferenceCelsius, standardAtmosphere } from "./oxygen";
+import { oxygenInAir } from "./roomOxygen";
 import { leastClearance, mostTilt } from "./site";
 
 /**
@@ -23,19 +26,13 @@ const plannedFlowGuidance =
 const exact = "NIST SP 811 (2008), appendix B.8";
 const referenceGas = "gas volumes are stated at 70 °F (21.1 °C) and 101.325 kPa, the usual North American reference";
 
-/** Standard atmosphere [bar], 101.325 kPa: what separates gauge from absolute pressure here. */
-export const atmosphereBar = 1.01325;
-/** Oxygen in air as planned with [fraction]. */
-export const oxygenInAir = 0.21;
-/** Temperature of the reference gas volume [°C]. */
-export const referenceTemperature = 21.1;
 /** Least work that liquefies oxygen from gas at 300 K and 1 atm [kWh/L liquid]. */
 export const idealLiquefactionWork = 0.2013592;
 
 export const constantRows: readonly ConstantRow[] = [
-  { name: "standard atmosphere", value: atmosphereBar, unit: "bar", source: "ISO 2533:1975: 101.325 kPa; gauge = absolute − this, at every altitude" },
+  { name: "standard atmosphere", value: standardAtmosphere, unit: "bar", source: "ISO 2533:1975: 101.325 kPa; gauge = absolute − this, at every altitude" },
   { name: "oxygen in air", value: oxygenInAir, unit: "fraction", source: "rounded from 0.2095 (ISO 2533:1975, composition of clean dry air)" },
-  { name: "gas reference temperature", value: referenceTemperature, unit: "°C", source: referenceGas },
+  { name: "gas reference temperature", value: gasReferenceCelsius, unit: "°C", source: referenceGas },
   { name: "gas reference pressure", value: 101.325, unit: "kPa", source: referenceGas },
   { name: "molar mass of oxygen", value: 31.9988, unit: "g/mol", source: "Schmidt & Wagner 1985, Fluid Phase Equilib. 19:175" },
   { name: "critical temperature of oxygen", value: 154.581, unit: "K", source: "Schmidt & Wagner 1985, Fluid Phase Equilib. 19:175" },
@@ -123,4 +120,12 @@ export const constantRows: readonly ConstantRow[] = [
   { name: "pallet_floor", value: 1.2, unit: "m²", source: "1.2 m × 1.0 m flat pallet, ISO 6780" },
   { name: "load_share", value: 1, unit: "fraction", source: neutral },
   { name: "crew", value: 0, unit: "", source: neutral },
+  { name: "warmest air (VALUE_CHECK)", value: warmestAir, unit: "°C", source: "World Meteorological Organization: Furnace Creek, 1913" },
+  { name: "coldest air (VALUE_CHECK)", value: coldestAir, unit: "°C", source: "World Meteorological Organization: Vostok, 1983" },
+  { name: "coldest oxygen (VALUE_CHECK)", value: coldestOxygen, unit: "°C", source: "freezing point, 54.36 K: Schmidt & Wagner 1985" },
+  { name: "warmest cold oxygen (VALUE_CHECK)", value: warmestColdOxygen, unit: "°C", source: "critical point, 154.581 K: Schmidt & Wagner 1985" },
+  { name: "fullest cylinder (VALUE_CHECK)", value: fullestCylinder, unit: "bar", source: own },
+  { name: "largest flow (VALUE_CHECK)", value: largestFlow, unit: "L/min", source: own },
+  { name: "largest level (VALUE_CHECK)", value: largestLevel, unit: "L", source: own },
+  { name: "equal readings of a stuck gauge (LOG_FAULTS)", value: stuckReadings, unit: "", source: own },
 ];

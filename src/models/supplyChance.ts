@@ -1,11 +1,10 @@
-import binomialCdf from "@stdlib/stats-base-dists-binomial-cdf";
+import { binomial, chanceOver } from "./counts";
 
 /** Chance that at least `needed` of alike, independent units work: binomial; 0 if more are needed than there are. */
 export function enoughUnitsChance(units: number, needed: number, availability: number): number {
   if (needed > units) return 0;
   if (needed === 0) return 1;
-  // No more than units − needed may be down; counted so, small chances keep their digits.
-  return binomialCdf(units - needed, units, 1 - availability);
+  return chanceOver(binomial(units, availability), needed - 1);
 }
 
 /** An output that working units may add up to, and its chance. */
