@@ -39,6 +39,10 @@ export class TextArgument<T extends string | undefined = string> implements Cell
   }
 }
 
+/** A cell may hold "constructor", which every object has without owning it. */
+const ownEntry = <V>(entries: Readonly<Record<string, V>>, key: string): V | undefined =>
+  Object.prototype.hasOwnProperty.call(entries, key) ? entries[key] : undefined;
+
 /** One word of a list, without regard to case. */
 export class ChoiceArgument<T extends string | undefined> implements CellArgument<T> {
   readonly shape = "cell";
@@ -69,7 +73,7 @@ export class ChoiceArgument<T extends string | undefined> implements CellArgumen
     const wanted = `enter ${this.choices.slice(0, -1).join(", ")} or ${this.choices[this.choices.length - 1]}`;
     if (isBlank(plain)) return this.optional ? (this.defaultValue as T) : refuse(label, `is blank; ${wanted}`);
     const key = String(plain).trim().toLowerCase();
-    const found = this.choices.find((choice) => choice.toLowerCase() === key) ?? this.aliases[key];
+    const found = this.choices.find((choice) => choice.toLowerCase() === key) ?? ownEntry(this.aliases, key);
     return found ?? refuse(label, `is ${quoteCell(plain)}; ${wanted}`);
   }
 }
@@ -101,7 +105,7 @@ export class FlagArgument<T extends boolean | undefined = boolean> implements Ce
     if (isErrorCell(cell)) return cell as CellError;
     const plain = plainCell(cell);
     if (isBlank(plain)) return this.optional ? (this.defaultValue as T) : refuse(label, "is blank; enter TRUE or FALSE");
-    const flag = flagWords[String(plain).trim().toLowerCase()];
+    const flag = ownEntry(flagWords, String(plain).trim().toLowerCase());
     return flag === undefined ? refuse(label, `is ${quoteCell(plain)}; enter TRUE or FALSE`) : (flag as T);
   }
 }
