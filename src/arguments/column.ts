@@ -9,7 +9,7 @@ const placeholder = /^(n\/?a|none|nil|unknown|tbd|pending)$/i;
 const numberInside = /[^\p{L}\d]\d/u;
 
 /** Text at the head of a column: it begins with a letter, holds no number and can't be read as a value. */
-const isHeader = (cell: unknown, element: CellArgument): boolean => {
+export const isHeader = (cell: unknown, element: CellArgument): boolean => {
   const plain = plainCell(cell);
   if (typeof plain !== "string") return false;
   const text = plain.trim();
