@@ -20,7 +20,9 @@ export const lastPlausibleDay = 73050;
 /** Equal readings in a row after which a gauge is taken to be stuck. */
 export const stuckReadings = 3;
 
-const shown = (value: number): string => String(Number(value.toPrecision(4)));
+const shown = (value: number): string => String(Number(value.toPrecision(7)));
+/** Converted figures are for recognising, not for copying. */
+const about = (value: number): string => String(Number(value.toPrecision(4)));
 
 export type CheckedKind = "fraction" | "flow" | "level" | "temperature" | "pressure" | "count";
 
@@ -33,22 +35,22 @@ export function oddNumber(value: number, kind: CheckedKind): string | undefined 
       return value > 1 ? `looks like a percent: enter ${shown(value)}% or ${shown(value / 100)}` : undefined;
     case "flow":
       if (value < 0) return "is below 0; a flow is 0 or more";
-      return value > largestFlow ? `is more than a whole hospital uses; is it L/h or L/day? ${shown(value)} L/day is ${shown(value / 1440)} L/min` : undefined;
+      return value > largestFlow ? `is more than a whole hospital uses; is it L/h or L/day? ${shown(value)} L/day is ${about(value / 1440)} L/min` : undefined;
     case "level":
       if (value < 0) return "is below 0; a level is 0 or more";
       return value > largestLevel ? "is more than the largest site vessels hold; is it gas, or mL?" : undefined;
     case "temperature":
       if (value < -273.15) return "is below absolute zero (−273.15 °C)";
-      if (value > 200 && value < 335) return `is hotter than any air; it looks like kelvin: ${shown(value)} K is ${shown(value - 273.15)} °C`;
-      if (value > warmestAir) return `is hotter than any air; it looks like °F: ${shown(value)} °F is ${shown(((value - 32) * 5) / 9)} °C, or enter "${shown(value)} °F"`;
+      if (value > 200 && value < 335) return `is hotter than any air; it looks like kelvin: ${shown(value)} K is ${about(value - 273.15)} °C`;
+      if (value > warmestAir) return `is hotter than any air; it looks like °F: ${shown(value)} °F is ${about(((value - 32) * 5) / 9)} °C, or enter "${shown(value)} °F"`;
       if (value < coldestOxygen) return "is colder than oxygen freezes (−218.8 °C)";
       return value < coldestAir && value > warmestColdOxygen ? "is colder than any air and warmer than liquid oxygen" : undefined;
     case "pressure":
       if (value < vacuum) return "is below vacuum (−1.013 bar gauge)";
       if (value <= fullestCylinder) return undefined;
       return value <= 5000
-        ? `is above the fullest cylinders (300 bar); it looks like psi: ${shown(value)} psi is ${shown(value * 0.0689475729)} bar, or enter "${shown(value)} psi"`
-        : `is above the fullest cylinders (300 bar); it looks like kPa: ${shown(value)} kPa is ${shown(value / 100)} bar, or enter "${shown(value)} kPa"`;
+        ? `is above the fullest cylinders (300 bar); it looks like psi: ${shown(value)} psi is ${about(value * 0.0689475729)} bar, or enter "${shown(value)} psi"`
+        : `is above the fullest cylinders (300 bar); it looks like kPa: ${shown(value)} kPa is ${about(value / 100)} bar, or enter "${shown(value)} kPa"`;
     case "count":
       if (value < 0) return "is below 0; a count is 0 or more";
       return Number.isInteger(value) ? undefined : "is not a whole number";

@@ -1,12 +1,11 @@
 import type { About } from "../../arguments/about";
-import { isBlank, isFailure, quoteCell } from "../../arguments/argument";
+import { type CellArgument, isBlank, isFailure, quoteCell } from "../../arguments/argument";
 import { isHeader } from "../../arguments/column";
 import { dateTime } from "../../arguments/date";
 import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { litres, litresPerDay } from "../../arguments/quantity";
 import { firstErrorIn, rawRange } from "../../arguments/range";
-import type { CellArgument } from "../../arguments/argument";
-import { dateTimeCell, invalid, type CellError } from "../../excel/cellValues";
+import { type CellError, dateTimeCell, invalid } from "../../excel/cellValues";
 import { type LogFault, logFaults as findFaults } from "../../models/logFaults";
 import { looksLikeDate, looksLikeNumber, oddDate } from "../../models/plausible";
 
@@ -32,8 +31,8 @@ function read(cell: unknown, element: CellArgument<number>, what: "date" | "leve
   if (isBlank(cell)) return `${what} is blank`;
   const value = element.read(cell, what);
   if (!isFailure(value)) return value;
-  if (typeof cell === "string" && looksLikeNumber(cell)) return `${what} ${quoteCell(cell)} is text that looks like a number`;
   if (typeof cell === "string" && looksLikeDate(cell)) return `${what} ${quoteCell(cell)} is text that looks like a date`;
+  if (typeof cell === "string" && looksLikeNumber(cell)) return `${what} ${quoteCell(cell)} is text that looks like a number`;
   return value.message;
 }
 

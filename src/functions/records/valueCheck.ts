@@ -28,8 +28,8 @@ function whatIsWrong(value: number | string | boolean, kind: CheckedKind | "date
     if (!Number.isFinite(value)) return "is not a finite number";
     return kind === "date" ? oddDate(value) : oddNumber(value, kind);
   }
-  if (looksLikeNumber(value)) return `is text that looks like a number; enter it as a ${kind === "date" ? "date" : "number"}`;
   if (looksLikeDate(value)) return `is text that looks like a date; ${kind === "date" ? "enter it as a date" : `a ${kind} is wanted here`}`;
+  if (looksLikeNumber(value)) return `is text that looks like a number; enter it as a ${kind === "date" ? "date" : "number"}`;
   if (kind === "date") return "is text, not a date";
   const read = readers[kind].read(value, "");
   return isFailure(read) ? read.message.trim() : oddNumber(read, kind);
