@@ -1,0 +1,91 @@
+import { catalogue } from "../../../catalogue/catalogue";
+import { groups } from "../../../catalogue/groups";
+import {
+  answer,
+  block,
+  caution,
+  formats,
+  heading,
+  link,
+  subtitle,
+  tabColours,
+  tableCell,
+  tableHeader,
+  text,
+  title,
+  total,
+  type SheetDescription,
+} from "../../writer";
+import { checks, columnOf } from "./checks";
+
+const used = groups.filter(({ name }) => catalogue.some((record) => record.group === name));
+const firstGroup = 15;
+const lastGroup = firstGroup + used.length - 1;
+
+export const startSheet: SheetDescription = {
+  name: "Start",
+  columns: [44, 12, 12, 12, 16],
+  tab: tabColours.start,
+  print: { orientation: "portrait", pagesHigh: 1 },
+  rowHeights: { 3: 54 },
+  cells: {
+    A1: title("Does every function still give the right answer?"),
+    A2: subtitle(
+      `Each of the ${checks.length} worked examples in the functions' help, recomputed here and compared with a value from outside: a standard, a handbook, a worked case or plain arithmetic.`,
+      { across: 5 },
+    ),
+    A3: answer("=Verdict", { across: 5 }),
+    A5: heading("How to use it"),
+    ...Object.fromEntries(["B", "C", "D", "E"].map((letter) => [`${letter}5`, heading()])),
+    A6: text(
+      "Open it on a computer with the add-in, after an update of Excel or of the add-in, and press Ctrl+Alt+F9 to recalculate. The box above must say All ok.",
+      { across: 5 },
+    ),
+    A7: text(
+      "Without the add-in it opens with the values of the day it was made; those prove nothing about your computer. If it says that the add-in is not loaded, load it and recalculate.",
+      { across: 5 },
+    ),
+    A8: text("Nothing here is to be changed; there are no input cells. The figures in the examples are made up.", {
+      across: 5,
+    }),
+    A9: caution(
+      "Caution: All ok shows that the arithmetic is right, not that your inputs are or that a plan is safe. The local code, the maker's manual and licensed staff decide.",
+      { across: 5 },
+    ),
+    A11: link("Checks!B2", "To the checks, one row each"),
+    A12: link("Tables!B1", "To results that fill several cells"),
+    A13: link("Word tables!B1", "To results with long words"),
+    ...block("A14", [
+      [
+        tableHeader("group"),
+        tableHeader("functions"),
+        tableHeader("checks"),
+        tableHeader("ok"),
+        tableHeader("state"),
+      ],
+      ...used.map(({ name, title: words }, at) => {
+        const row = firstGroup + at;
+        return [
+          tableCell(words),
+          tableCell(catalogue.filter((record) => record.group === name).length),
+          tableCell(`=COUNTIF(${columnOf("B")},"${name}")`, { format: formats.whole }),
+          tableCell(`=COUNTIFS(${columnOf("B")},"${name}",${columnOf("H")},"ok")`, { format: formats.whole }),
+          tableCell(`=IF(D${row}=C${row},"all ok",C${row}-D${row}&" NOT ok")`, { align: "center" }),
+        ];
+      }),
+      [
+        total("All groups"),
+        total(`=SUM(B${firstGroup}:B${lastGroup})`, { format: formats.whole }),
+        total(`=SUM(C${firstGroup}:C${lastGroup})`, { format: formats.whole }),
+        total(`=SUM(D${firstGroup}:D${lastGroup})`, { format: formats.whole }),
+        total(`=IF(D${lastGroup + 1}=C${lastGroup + 1},"all ok",C${lastGroup + 1}-D${lastGroup + 1}&" NOT ok")`, {
+          align: "center",
+        }),
+      ],
+    ]),
+  },
+  conditional: [
+    { range: "A3:E3", when: 'LEFT($A$3,6)<>"All ok"', mark: "danger" },
+    { range: `E${firstGroup}:E${lastGroup + 1}`, when: `E${firstGroup}<>"all ok"`, mark: "danger" },
+  ],
+};
