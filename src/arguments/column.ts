@@ -1,4 +1,13 @@
-import { type CellArgument, type Failure, type Primitive, type RangeArgument, isBlank, isFailure, plainCell, refuse } from "./argument";
+import {
+  type CellArgument,
+  type Failure,
+  type Primitive,
+  type RangeArgument,
+  isBlank,
+  isFailure,
+  plainCell,
+  refuse,
+} from "./argument";
 
 type Cells = readonly (readonly unknown[])[];
 
@@ -13,17 +22,32 @@ export const isHeader = (cell: unknown, element: CellArgument): boolean => {
   const plain = plainCell(cell);
   if (typeof plain !== "string") return false;
   const text = plain.trim();
-  return /^\p{L}/u.test(text) && !numberInside.test(text) && !placeholder.test(text) && isFailure(element.read(text, ""));
+  return (
+    /^\p{L}/u.test(text) && !numberInside.test(text) && !placeholder.test(text) && isFailure(element.read(text, ""))
+  );
 };
 
 const isMissing = (cells: Cells | null | undefined): cells is null | undefined =>
-  cells === null || cells === undefined || cells.length === 0 || (cells.length === 1 && cells[0]!.length === 1 && isBlank(plainCell(cells[0]![0])));
+  cells === null ||
+  cells === undefined ||
+  cells.length === 0 ||
+  (cells.length === 1 && cells[0]!.length === 1 && isBlank(plainCell(cells[0]![0])));
 
-function readLine<E extends Primitive>(line: readonly unknown[], element: CellArgument<E>, label: string, place: string): E[] | Failure {
+function readLine<E extends Primitive>(
+  line: readonly unknown[],
+  element: CellArgument<E>,
+  label: string,
+  place: string,
+): E[] | Failure {
   const values: E[] = [];
   for (let index = line.length > 1 && isHeader(line[0], element) ? 1 : 0; index < line.length; index++) {
     const cell = line[index];
-    if (typeof cell === "number" && cell >= element.min && cell <= element.max && !(element.wholeOnly && !Number.isInteger(cell))) {
+    if (
+      typeof cell === "number" &&
+      cell >= element.min &&
+      cell <= element.max &&
+      !(element.wholeOnly && !Number.isInteger(cell))
+    ) {
       values.push(cell as E);
       continue;
     }
@@ -52,11 +76,17 @@ export class ColumnArgument<E extends Primitive> implements RangeArgument<readon
     if (cells[0]!.length > 1) {
       return refuse(label, `has ${cells.length} rows and ${cells[0]!.length} columns; enter one column or one row`);
     }
-    return readLine(cells.map((line) => line[0]), this.element, label, "row");
+    return readLine(
+      cells.map((line) => line[0]),
+      this.element,
+      label,
+      "row",
+    );
   }
 }
 
-export const column = <E extends Primitive>(element: CellArgument<E>): ColumnArgument<E> => new ColumnArgument<E>(element);
+export const column = <E extends Primitive>(element: CellArgument<E>): ColumnArgument<E> =>
+  new ColumnArgument<E>(element);
 
 /** An amount of one day; `day` is the date's serial or the day's number where the range has a column of them. */
 export interface DailyAmount {
@@ -93,7 +123,10 @@ export class DailyAmountsArgument implements RangeArgument<readonly DailyAmount[
     for (let index = headed ? 1 : 0; index < cells.length; index++) {
       const cell = plainCell(days![index]);
       // Day numbers start at 1; the date reader takes serials from 61 on and text.
-      const day = typeof cell === "number" && Number.isInteger(cell) && cell >= 0 ? cell : this.dayReader.read(cell, `${label} row ${index + 1}, date`);
+      const day =
+        typeof cell === "number" && Number.isInteger(cell) && cell >= 0
+          ? cell
+          : this.dayReader.read(cell, `${label} row ${index + 1}, date`);
       if (isFailure(day)) return day;
       const amount = this.element.read(amounts![index], `${label} row ${index + 1}`);
       if (isFailure(amount)) return amount;

@@ -34,21 +34,28 @@ export const planArguments = {
 
 /** Days must follow one another without a gap, 1 to 2,000 of them. */
 export function consecutiveDays(dates: readonly number[], label: string): CellError | undefined {
-  if (dates.length > mostPlanDays) return invalid(`${label} has ${dates.length} days; at most ${mostPlanDays} are taken: split them`);
+  if (dates.length > mostPlanDays)
+    return invalid(`${label} has ${dates.length} days; at most ${mostPlanDays} are taken: split them`);
   const at = dates.findIndex((day, index) => index > 0 && day !== dates[index - 1]! + 1);
   if (at < 0) return undefined;
   const [before, day] = [dates[at - 1]!, dates[at]!];
   const found = `${label}: ${isoDay(day)} follows ${isoDay(before)}`;
   if (day === before) return invalid(`${label}: ${isoDay(day)} stands there twice; enter one row a day`);
   if (day < before) return invalid(`${found}, which is out of order; enter consecutive days`);
-  return invalid(`${found}, with a gap of ${day - before - 1} day${day - before === 2 ? "" : "s"}; enter consecutive days, 0 where nothing happens`);
+  return invalid(
+    `${found}, with a gap of ${day - before - 1} day${day - before === 2 ? "" : "s"}; enter consecutive days, 0 where nothing happens`,
+  );
 }
 
 const unequal = (label: string, found: number, days: number): CellError =>
   invalid(`dates has ${days} and ${label} has ${found} cells; they must go together one by one`);
 
 /** One amount a day: as many as dates, and where they carry dates of their own, the same ones. */
-export function amountEachDay(rows: readonly DailyAmount[], dates: readonly number[], label: string): readonly number[] | CellError {
+export function amountEachDay(
+  rows: readonly DailyAmount[],
+  dates: readonly number[],
+  label: string,
+): readonly number[] | CellError {
   if (rows.length !== dates.length) return unequal(label, rows.length, dates.length);
   const start = rows[0]!.day;
   if (start !== undefined) {
@@ -56,20 +63,28 @@ export function amountEachDay(rows: readonly DailyAmount[], dates: readonly numb
     const at = rows.findIndex(({ day }, index) => day !== expected + index);
     if (at >= 0) {
       const day = rows[at]!.day!;
-      return invalid(`${label}: ${day >= firstDate ? isoDay(day) : `day ${formatNumber(day)}`} stands beside ${isoDay(dates[at]!)} of dates; they must be the same days`);
+      return invalid(
+        `${label}: ${day >= firstDate ? isoDay(day) : `day ${formatNumber(day)}`} stands beside ${isoDay(dates[at]!)} of dates; they must be the same days`,
+      );
     }
   }
   return rows.map(({ amount }) => amount);
 }
 
 /** Amounts that carry dates are put on their days, 0 on the others; amounts without go one by one. */
-export function amountOnItsDay(rows: readonly DailyAmount[], dates: readonly number[], label: string): readonly number[] | CellError {
+export function amountOnItsDay(
+  rows: readonly DailyAmount[],
+  dates: readonly number[],
+  label: string,
+): readonly number[] | CellError {
   if ((rows[0]?.day ?? 0) < firstDate) return amountEachDay(rows, dates, label);
   const amounts = dates.map(() => 0);
   for (const { day, amount } of rows) {
     const index = day! - dates[0]!;
     if (index < 0 || index >= dates.length) {
-      return invalid(`${label}: ${isoDay(day!)} is outside the dates ${isoDay(dates[0]!)} to ${isoDay(dates[dates.length - 1]!)}`);
+      return invalid(
+        `${label}: ${isoDay(day!)} is outside the dates ${isoDay(dates[0]!)} to ${isoDay(dates[dates.length - 1]!)}`,
+      );
     }
     amounts[index]! += amount;
   }
@@ -81,7 +96,13 @@ interface GivenPlan {
   readonly need: readonly DailyAmount[];
   readonly received: readonly DailyAmount[];
   readonly power_hours: readonly number[];
-  readonly plants: readonly { count: number; switch_on_date: number; start_up_hours: number; rate: number; capacity_each: number }[];
+  readonly plants: readonly {
+    count: number;
+    switch_on_date: number;
+    start_up_hours: number;
+    rate: number;
+    capacity_each: number;
+  }[];
   readonly opening: number;
   readonly draw_ratio: number;
   readonly empty_days: number;
@@ -119,7 +140,10 @@ export function readPlan(given: GivenPlan) {
   };
 }
 
-export const tooLarge = (): CellError => invalid("need, received, rate, capacity or opening is too large to add up; check their units");
+export const tooLarge = (): CellError =>
+  invalid("need, received, rate, capacity or opening is too large to add up; check their units");
 
 export const aboveRoom = (opening: number, room: number, day: number): CellError =>
-  invalid(`opening ${formatNumber(opening)} L is above the room of ${formatNumber(room)} L in the plants switched on by ${isoDay(day)}; check opening, capacity and switch-on dates`);
+  invalid(
+    `opening ${formatNumber(opening)} L is above the room of ${formatNumber(room)} L in the plants switched on by ${isoDay(day)}; check opening, capacity and switch-on dates`,
+  );

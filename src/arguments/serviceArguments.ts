@@ -15,7 +15,9 @@ export const hoursPerDay = new Quantity({
   offer: "h/day or h/week",
   units: new Map(
     [["h", 1] as const, ["hr", 1] as const, ["hours", 1] as const, ["min", 1 / 60] as const].flatMap(([time, factor]) =>
-      [["d", 1] as const, ["day", 1] as const, ["week", 7] as const].map(([period, length]) => [`${time}/${period}`, { factor: factor / length }] as const),
+      [["d", 1] as const, ["day", 1] as const, ["week", 7] as const].map(
+        ([period, length]) => [`${time}/${period}`, { factor: factor / length }] as const,
+      ),
     ),
   ),
 }).aboveTo(0, 24);
@@ -24,9 +26,16 @@ export const hoursPerDay = new Quantity({
 export const harsh = fraction.aboveTo(0, 1).default(1);
 
 /** An hour meter only counts up. */
-export const meterRunsBack = (earlierName: string, earlier: number, laterName: string, later: number): CellError | undefined =>
+export const meterRunsBack = (
+  earlierName: string,
+  earlier: number,
+  laterName: string,
+  later: number,
+): CellError | undefined =>
   later < earlier
-    ? invalid(`${laterName} ${formatNumber(later)} h is below ${earlierName} ${formatNumber(earlier)} h; check the readings, and whether the meter was changed`)
+    ? invalid(
+        `${laterName} ${formatNumber(later)} h is below ${earlierName} ${formatNumber(earlier)} h; check the readings, and whether the meter was changed`,
+      )
     : undefined;
 
 /** The arguments of the lists of services, in order. */
@@ -62,12 +71,18 @@ export function readTasks(tasks: readonly GivenTask[], from: number, to: number)
   if (to < from) return invalid(`to_date ${isoDay(to)} is before from_date ${isoDay(from)}; check which is which`);
   for (const { task, months: interval, last_hours, interval_hours, hours_per_day, part, quantity } of tasks) {
     const fault = (words: string): CellError => invalid(`tasks: "${task}" ${words}`);
-    if (interval === undefined && interval_hours === undefined) return fault("has neither months nor interval hours; enter at least one of them");
-    if (interval_hours !== undefined && hours_per_day === undefined) return fault("has interval hours but hours per day is blank; enter how long it runs a day");
-    if (interval_hours === undefined && hours_per_day !== undefined) return fault("has hours per day but interval hours is blank; enter the interval, or clear both");
-    if (interval_hours === undefined && last_hours !== undefined) return fault("has last hours but interval hours is blank; enter the interval, or clear both");
-    if (part !== undefined && quantity === undefined) return fault(`has the part "${part}" but quantity is blank; enter how many`);
-    if (part === undefined && quantity !== undefined) return fault("has a quantity but part is blank; enter the part, or clear both");
+    if (interval === undefined && interval_hours === undefined)
+      return fault("has neither months nor interval hours; enter at least one of them");
+    if (interval_hours !== undefined && hours_per_day === undefined)
+      return fault("has interval hours but hours per day is blank; enter how long it runs a day");
+    if (interval_hours === undefined && hours_per_day !== undefined)
+      return fault("has hours per day but interval hours is blank; enter the interval, or clear both");
+    if (interval_hours === undefined && last_hours !== undefined)
+      return fault("has last hours but interval hours is blank; enter the interval, or clear both");
+    if (part !== undefined && quantity === undefined)
+      return fault(`has the part "${part}" but quantity is blank; enter how many`);
+    if (part === undefined && quantity !== undefined)
+      return fault("has a quantity but part is blank; enter the part, or clear both");
   }
   return tasks.map(({ task, last_date, months: interval, interval_hours, hours_per_day }) => ({
     task,

@@ -1,7 +1,14 @@
 import { exactSum } from "./exactSum";
 
 /** Closing stock less what the book says it should be, in the unit of the amounts; negative is missing. */
-export function bookBalance(opening: number, made: number, received: number, drawn: number, lost: number, closing: number): number {
+export function bookBalance(
+  opening: number,
+  made: number,
+  received: number,
+  drawn: number,
+  lost: number,
+  closing: number,
+): number {
   const difference = exactSum([closing, -opening, -made, -received, drawn, lost]);
   const noise = 1e-12 * Math.max(closing, opening, made, received, drawn, lost);
   return Math.abs(difference) <= noise ? 0 : difference;

@@ -24,7 +24,8 @@ export const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 1
 
 const monthLengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
-export const daysInMonth = (year: number, month: number): number => (month === 2 && isLeapYear(year) ? 29 : monthLengths[month - 1]!);
+export const daysInMonth = (year: number, month: number): number =>
+  month === 2 && isLeapYear(year) ? 29 : monthLengths[month - 1]!;
 
 /** Gregorian calendar counted in years from March, so that the leap day ends a year (H. Hinnant, "chrono-Compatible Low-Level Date Algorithms"). */
 export function serialOfDay({ year, month, day }: CalendarDay): number {
@@ -41,11 +42,17 @@ export function dayOfSerial(serial: number): CalendarDay {
   const days = Math.floor(serial) - epochSerial + daysToEpoch;
   const era = Math.floor(days / daysInEra);
   const dayOfEra = days - era * daysInEra;
-  const yearOfEra = Math.floor((dayOfEra - Math.floor(dayOfEra / 1460) + Math.floor(dayOfEra / 36524) - Math.floor(dayOfEra / 146096)) / 365);
+  const yearOfEra = Math.floor(
+    (dayOfEra - Math.floor(dayOfEra / 1460) + Math.floor(dayOfEra / 36524) - Math.floor(dayOfEra / 146096)) / 365,
+  );
   const dayOfYear = dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
   const marchMonth = Math.floor((5 * dayOfYear + 2) / 153);
   const month = marchMonth < 10 ? marchMonth + 3 : marchMonth - 9;
-  return { year: yearOfEra + era * 400 + (month <= 2 ? 1 : 0), month, day: dayOfYear - Math.floor((153 * marchMonth + 2) / 5) + 1 };
+  return {
+    year: yearOfEra + era * 400 + (month <= 2 ? 1 : 0),
+    month,
+    day: dayOfYear - Math.floor((153 * marchMonth + 2) / 5) + 1,
+  };
 }
 
 /**
@@ -58,5 +65,9 @@ export function addMonths(serial: number, months: number): number {
   const targetYear = Math.floor(target / 12);
   if (targetYear > 9999) return Infinity;
   const targetMonth = target - targetYear * 12 + 1;
-  return serialOfDay({ year: targetYear, month: targetMonth, day: Math.min(day, daysInMonth(targetYear, targetMonth)) });
+  return serialOfDay({
+    year: targetYear,
+    month: targetMonth,
+    day: Math.min(day, daysInMonth(targetYear, targetMonth)),
+  });
 }

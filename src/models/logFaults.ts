@@ -29,7 +29,8 @@ const exceeds = (value: number, limit: number): boolean => value > limit + 1e-9 
 /** Dates that stand twice or go back, levels above the capacity, changes faster than the limits, a gauge that is stuck. */
 export function logFaults(readings: readonly Reading[], { capacity, mostRise, mostFall }: LogLimits): LogFault[] {
   const found: LogFault[] = [];
-  const add = (reading: Reading, fault: string): void => void found.push({ row: reading.row, date: reading.date, fault });
+  const add = (reading: Reading, fault: string): void =>
+    void found.push({ row: reading.row, date: reading.date, fault });
   const rowOfDate = new Map<number, number>();
   let latest: { row: number; date: number } | undefined;
   let last: { row: number; date: number; level: number } | undefined;
@@ -53,20 +54,25 @@ export function logFaults(readings: readonly Reading[], { capacity, mostRise, mo
     const days = last ? date - last.date : 0;
     if (last && days > 0) {
       const rise = (level - last.level) / days;
-      if (mostRise !== undefined && exceeds(rise, mostRise)) add(reading, `rises ${shown(rise)} L a day since row ${last.row}, faster than ${shown(mostRise)} L a day`);
-      if (mostFall !== undefined && exceeds(-rise, mostFall)) add(reading, `falls ${shown(-rise)} L a day since row ${last.row}, faster than ${shown(mostFall)} L a day`);
+      if (mostRise !== undefined && exceeds(rise, mostRise))
+        add(reading, `rises ${shown(rise)} L a day since row ${last.row}, faster than ${shown(mostRise)} L a day`);
+      if (mostFall !== undefined && exceeds(-rise, mostFall))
+        add(reading, `falls ${shown(-rise)} L a day since row ${last.row}, faster than ${shown(mostFall)} L a day`);
     }
     if (!last || days > 0) last = { row, date, level };
   }
   const levels = readings.filter(({ level }) => level !== undefined);
-  for (let start = 0; start < levels.length; ) {
+  for (let start = 0; start < levels.length;) {
     const { level } = levels[start]!;
     let end = start + 1;
     while (end < levels.length && levels[end]!.level === level) end++;
     const run = levels.slice(start, end);
     const times = new Set(run.map(({ date }) => date)).size;
     if (times >= stuckReadings && level! > 0 && level! < capacity) {
-      add(run[0]!, `the same level in ${run.length} readings, rows ${run[0]!.row} to ${run[run.length - 1]!.row}: is the gauge stuck?`);
+      add(
+        run[0]!,
+        `the same level in ${run.length} readings, rows ${run[0]!.row} to ${run[run.length - 1]!.row}: is the gauge stuck?`,
+      );
     }
     start = end;
   }

@@ -35,16 +35,22 @@ export function oddNumber(value: number, kind: CheckedKind): string | undefined 
       return value > 1 ? `looks like a percent: enter ${shown(value)}% or ${shown(value / 100)}` : undefined;
     case "flow":
       if (value < 0) return "is below 0; a flow is 0 or more";
-      return value > largestFlow ? `is more than a whole hospital uses; is it L/h or L/day? ${shown(value)} L/day is ${about(value / 1440)} L/min` : undefined;
+      return value > largestFlow
+        ? `is more than a whole hospital uses; is it L/h or L/day? ${shown(value)} L/day is ${about(value / 1440)} L/min`
+        : undefined;
     case "level":
       if (value < 0) return "is below 0; a level is 0 or more";
       return value > largestLevel ? "is more than the largest site vessels hold; is it gas, or mL?" : undefined;
     case "temperature":
       if (value < -273.15) return "is below absolute zero (−273.15 °C)";
-      if (value > 200 && value < 335) return `is hotter than any air; it looks like kelvin: ${shown(value)} K is ${about(value - 273.15)} °C`;
-      if (value > warmestAir) return `is hotter than any air; it looks like °F: ${shown(value)} °F is ${about(((value - 32) * 5) / 9)} °C, or enter "${shown(value)} °F"`;
+      if (value > 200 && value < 335)
+        return `is hotter than any air; it looks like kelvin: ${shown(value)} K is ${about(value - 273.15)} °C`;
+      if (value > warmestAir)
+        return `is hotter than any air; it looks like °F: ${shown(value)} °F is ${about(((value - 32) * 5) / 9)} °C, or enter "${shown(value)} °F"`;
       if (value < coldestOxygen) return "is colder than oxygen freezes (−218.8 °C)";
-      return value < coldestAir && value > warmestColdOxygen ? "is colder than any air and warmer than liquid oxygen" : undefined;
+      return value < coldestAir && value > warmestColdOxygen
+        ? "is colder than any air and warmer than liquid oxygen"
+        : undefined;
     case "pressure":
       if (value < vacuum) return "is below vacuum (−1.013 bar gauge)";
       if (value <= fullestCylinder) return undefined;
@@ -64,17 +70,21 @@ export function oddDate(serial: number): string | undefined {
   if (serial >= 19000101 && serial <= 21001231 && month >= 1 && month <= 12 && day >= 1 && day <= 31) {
     return "is a date run together as a number; enter it with separators, as 2026-03-01";
   }
-  if (serial >= 1900 && serial <= 2100 && Number.isInteger(serial)) return "looks like a year alone; enter day, month and year";
+  if (serial >= 1900 && serial <= 2100 && Number.isInteger(serial))
+    return "looks like a year alone; enter day, month and year";
   if (serial < 61) return "is a small number, not a date";
   if (serial > 2958465.999999) return "is too large for a date";
-  return serial < firstPlausibleDay || serial >= lastPlausibleDay ? "is a date outside 2000 to 2099; check the year" : undefined;
+  return serial < firstPlausibleDay || serial >= lastPlausibleDay
+    ? "is a date outside 2000 to 2099; check the year"
+    : undefined;
 }
 
 const monthWord = /\b(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b/i;
 const numericDate = /^\d{1,4}\s*[-/.]\s*\d{1,2}\s*[-/.]\s*\d{1,4}(\b.*)?$/;
 
 /** "05/03/2026", "5 March 2026", "2026-03-05". */
-export const looksLikeDate = (text: string): boolean => numericDate.test(text.trim()) || (monthWord.test(text) && /\d/.test(text));
+export const looksLikeDate = (text: string): boolean =>
+  numericDate.test(text.trim()) || (monthWord.test(text) && /\d/.test(text));
 
 /** "12.5", "12,5", "1 200", "'93". */
 export const looksLikeNumber = (text: string): boolean => /^['’]?[+\-−]?\d[\d,.'’ \u00a0\u202f]*$/.test(text.trim());

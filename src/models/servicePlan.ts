@@ -13,7 +13,13 @@ export function dateByMonths(anchor: number, months: number, occurrence: number,
 }
 
 /** Day of the k-th service of an interval in running hours, from the day of the last one; `hoursPerDay` is the average use. */
-export function dateByHours(anchor: number, intervalHours: number, hoursPerDay: number, occurrence: number, harsh: number): number {
+export function dateByHours(
+  anchor: number,
+  intervalHours: number,
+  hoursPerDay: number,
+  occurrence: number,
+  harsh: number,
+): number {
   const day = anchor + cutDownThings((occurrence * harsh * intervalHours) / hoursPerDay);
   return day <= lastDay ? day : Infinity;
 }
@@ -22,15 +28,22 @@ export function dateByHours(anchor: number, intervalHours: number, hoursPerDay: 
  * Day on which the hour meter reaches the next service; before `asOf` when it has passed it. Part days are cut off.
  * @param asOf Day of the reading `hoursNow`
  */
-export const dateByMeter = (asOf: number, lastHours: number, intervalHours: number, hoursNow: number, hoursPerDay: number, harsh: number): number =>
-  asOf + cutDownThings((lastHours + harsh * intervalHours - hoursNow) / hoursPerDay);
+export const dateByMeter = (
+  asOf: number,
+  lastHours: number,
+  intervalHours: number,
+  hoursNow: number,
+  hoursPerDay: number,
+  harsh: number,
+): number => asOf + cutDownThings((lastHours + harsh * intervalHours - hoursNow) / hoursPerDay);
 
 /** Average running time between two meter readings [h/day]. */
 export const runningTime = (firstDate: number, firstHours: number, lastDate: number, lastHours: number): number =>
   (lastHours - firstHours) / (lastDate - firstDate);
 
 /** Days late beyond the grace days; 0 when not late. */
-export const overdueDays = (asOf: number, dueDate: number, grace: number): number => Math.max(0, asOf - dueDate - grace);
+export const overdueDays = (asOf: number, dueDate: number, grace: number): number =>
+  Math.max(0, asOf - dueDate - grace);
 
 export type ServiceState = "ok" | "due soon" | "in grace" | "overdue";
 
@@ -90,7 +103,13 @@ export interface ServiceDay {
  * Every service due from `from` to `to`, by date, then by place in the list. A task whose next service was due before
  * `from` comes once, with the date it was due. Undefined when there are more than `most`.
  */
-export function serviceList(tasks: readonly ServiceTask[], from: number, to: number, harsh: number, most: number): ServiceDay[] | undefined {
+export function serviceList(
+  tasks: readonly ServiceTask[],
+  from: number,
+  to: number,
+  harsh: number,
+  most: number,
+): ServiceDay[] | undefined {
   const found: ServiceDay[] = [];
   for (let task = 0; task < tasks.length; task++) {
     const due = occurrenceDate(tasks[task]!, 1, harsh);
@@ -117,7 +136,8 @@ export interface Part {
 export function partsNeeded(due: readonly ServiceDay[], parts: readonly (Part | undefined)[]): Part[] {
   const byName = new Map<string, { part: string; quantities: number[] }>();
   parts.forEach((part) => {
-    if (part && !byName.has(part.part.toLowerCase())) byName.set(part.part.toLowerCase(), { part: part.part, quantities: [] });
+    if (part && !byName.has(part.part.toLowerCase()))
+      byName.set(part.part.toLowerCase(), { part: part.part, quantities: [] });
   });
   for (const { task } of due) {
     const part = parts[task];

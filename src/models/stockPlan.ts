@@ -128,7 +128,9 @@ export function stockPlan(input: StockPlanInput): StockPlanDay[] | undefined {
     const received = stepped(input.received[index]!);
     const fitted = Math.min(received, room - kept);
 
-    const canMake = stepped(exactSum(plants.map(({ count, rate }, kind) => count * rate * waiting[kind]!.makingHours(date, power))));
+    const canMake = stepped(
+      exactSum(plants.map(({ count, rate }, kind) => count * rate * waiting[kind]!.makingHours(date, power))),
+    );
     const wanted = stepped(gross[index]!);
     const drawn = Math.min(wanted, kept + fitted + (sameDay ? canMake : 0));
     const short = wanted - drawn;
@@ -155,7 +157,8 @@ export function stockPlan(input: StockPlanInput): StockPlanDay[] | undefined {
 }
 
 /** Date of the first shortfall, or undefined. */
-export const firstShortDate = (rows: readonly StockPlanDay[]): number | undefined => rows.find(({ short }) => short > 0)?.date;
+export const firstShortDate = (rows: readonly StockPlanDay[]): number | undefined =>
+  rows.find(({ short }) => short > 0)?.date;
 
 /**
  * Fewest plants of the first kind, from 0 to `most`, with no shortfall. Numbers that leave less room than the opening

@@ -24,7 +24,10 @@ function bigSum(values: number[]): number {
   return negative ? -result : result;
 }
 
-const values = fc.array(fc.double({ min: -1e9, max: 1e9, noNaN: true }).map((value) => (Math.abs(value) < 1e-9 ? 0 : value)), { maxLength: 60 });
+const values = fc.array(
+  fc.double({ min: -1e9, max: 1e9, noNaN: true }).map((value) => (Math.abs(value) < 1e-9 ? 0 : value)),
+  { maxLength: 60 },
+);
 
 test("the sum is the exact sum rounded once, as integer arithmetic gives it", () => {
   expect(exactSum([1e16, 1, -1e16])).toBe(1);
@@ -43,7 +46,9 @@ test("a running sum stays within a rounding of the exact one", () => {
       const sum = new RunningSum();
       list.forEach((value) => sum.add(value));
       const size = list.reduce((total, value) => total + Math.abs(value), 0);
-      expect(Math.abs(sum.total - bigSum(list))).toBeLessThanOrEqual(2 * Number.EPSILON * Math.abs(bigSum(list)) + 1e-30 * size);
+      expect(Math.abs(sum.total - bigSum(list))).toBeLessThanOrEqual(
+        2 * Number.EPSILON * Math.abs(bigSum(list)) + 1e-30 * size,
+      );
     }),
   );
   const tenths = new RunningSum();

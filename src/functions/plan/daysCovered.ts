@@ -22,18 +22,22 @@ export const args = cellArguments({
  * @returns Days the stock lasts [days]
  */
 export function daysCovered(stock: any[][], needs: any[][], daily_loss?: any[][]): any[][] {
-  return eachCell(args, [stock, needs, daily_loss], (given) =>
-    cover(
-      given.stock,
-      given.needs.map(({ amount }) => amount),
-      given.daily_loss,
-    ) ?? noAnswer(`longer than the list of ${given.needs.length} day${given.needs.length === 1 ? "" : "s"}`),
+  return eachCell(
+    args,
+    [stock, needs, daily_loss],
+    (given) =>
+      cover(
+        given.stock,
+        given.needs.map(({ amount }) => amount),
+        given.daily_loss,
+      ) ?? noAnswer(`longer than the list of ${given.needs.length} day${given.needs.length === 1 ? "" : "s"}`),
   );
 }
 
 export const about: About = {
   rule: "whole days while stock covers need + loss, then the part of the next day that is left stock/(need + loss)",
-  range: 'Needs and loss 0 or more, a blank is refused. Stock left after the last day is #N/A "longer than the list"; a stock that ends with the list lasts as long as the list.',
+  range:
+    'Needs and loss 0 or more, a blank is refused. Stock left after the last day is #N/A "longer than the list"; a stock that ends with the list lasts as long as the list.',
   source: "Plain arithmetic",
   examples: [
     { formula: "=OXYGEN.DAYS_COVERED(100,{30;40;60})", result: 2.5, note: "30 and 40 leave 30 of the third day's 60" },

@@ -27,7 +27,13 @@ export const args = cellArguments({
  * @param keep Least stock at the close of any day
  * @returns One row a day with a delivery: date, amount
  */
-export function deliveryDates(dates: any[][], needs: any[][], opening: any[][], batch: any[][], keep: any[][]): any[][] {
+export function deliveryDates(
+  dates: any[][],
+  needs: any[][],
+  opening: any[][],
+  batch: any[][],
+  keep: any[][],
+): any[][] {
   return wholeTable(args, [dates, needs, opening, batch, keep], (given) => {
     const gap = consecutiveDays(given.dates, "dates");
     if (gap) return gap;
@@ -38,13 +44,17 @@ export function deliveryDates(dates: any[][], needs: any[][], opening: any[][], 
     }
     const found = deliveries(amounts, given.opening, given.batch, given.keep);
     if (found.length === 0) return noAnswer("no delivery is needed in these dates");
-    return [["date", "amount"], ...found.map(({ day, batches }) => [dateCell(given.dates[day]!), batches * given.batch])];
+    return [
+      ["date", "amount"],
+      ...found.map(({ day, batches }) => [dateCell(given.dates[day]!), batches * given.batch]),
+    ];
   });
 }
 
 export const about: About = {
   rule: "deliver on the first day whose closing would fall below keep, as many whole batches as bring it back",
-  range: 'Consecutive dates, 1 to 2,000; batch above 0. No delivery needed is #N/A. Standing loss is not counted: add it to the needs. Several batches of one day stand in one row, and room for them is not checked.',
+  range:
+    "Consecutive dates, 1 to 2,000; batch above 0. No delivery needed is #N/A. Standing loss is not counted: add it to the needs. Several batches of one day stand in one row, and room for them is not checked.",
   source: "Plain arithmetic; common practice, no source",
   examples: [
     {
@@ -66,5 +76,6 @@ export const about: About = {
     },
   ],
   seeAlso: ["STOCK_PLAN", "DAYS_COVERED", "REORDER_POINT", "ORDER_QUANTITY"],
-  caution: "These are the latest dates, with no day to spare for a late lorry or a surge: keep a reserve and order earlier.",
+  caution:
+    "These are the latest dates, with no day to spare for a late lorry or a surge: keep a reserve and order earlier.",
 };

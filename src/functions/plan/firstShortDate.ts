@@ -34,30 +34,37 @@ export function firstShortDate(
   restart_hours?: any[][],
   same_day?: any[][],
 ): any[][] {
-  return eachCell(args, [dates, need, received, power_hours, plants, opening, draw_ratio, empty_days, restart_hours, same_day], (given) => {
-    const plan = readPlan(given);
-    if (plan instanceof CellError) return plan;
-    const room = roomOn(plan.plants, plan.firstDate);
-    if (isAbove(plan.opening, room)) return aboveRoom(plan.opening, room, plan.firstDate);
-    const rows = stockPlan(plan);
-    if (!rows) return tooLarge();
-    const day = firstShort(rows);
-    return day === undefined ? noAnswer("no shortfall in these dates") : dateCell(day);
-  });
+  return eachCell(
+    args,
+    [dates, need, received, power_hours, plants, opening, draw_ratio, empty_days, restart_hours, same_day],
+    (given) => {
+      const plan = readPlan(given);
+      if (plan instanceof CellError) return plan;
+      const room = roomOn(plan.plants, plan.firstDate);
+      if (isAbove(plan.opening, room)) return aboveRoom(plan.opening, room, plan.firstDate);
+      const rows = stockPlan(plan);
+      if (!rows) return tooLarge();
+      const day = firstShort(rows);
+      return day === undefined ? noAnswer("no shortfall in these dates") : dateCell(day);
+    },
+  );
 }
 
 export const about: About = {
   rule: "the first date of STOCK_PLAN whose drawn liquid is less than need × draw ratio",
   range: 'As STOCK_PLAN. A plan without shortfall is #N/A "no shortfall in these dates".',
-  source: "Mass balance; boil-off, draw ratio and restart: common practice, no source; the order inside a day is an own planning default",
+  source:
+    "Mass balance; boil-off, draw ratio and restart: common practice, no source; the order inside a day is an own planning default",
   examples: [
     {
-      formula: '=OXYGEN.FIRST_SHORT_DATE({"2026-03-01";"2026-03-02"},{40;40},{20;0},{0;24},{2,"2026-02-01",24,1.25,50},90,1.25,8,6)',
+      formula:
+        '=OXYGEN.FIRST_SHORT_DATE({"2026-03-01";"2026-03-02"},{40;40},{20;0},{0;24},{2,"2026-02-01",24,1.25,50},90,1.25,8,6)',
       result: 46083,
       note: "90 + 20 − 12.5 − 50 leaves 47.5 L for the 50 L of the second day",
     },
     {
-      formula: '=OXYGEN.FIRST_SHORT_DATE({"2026-03-01";"2026-03-02"},{10;10},{0;0},{24;24},{2,"2026-02-01",24,1.25,50},90)',
+      formula:
+        '=OXYGEN.FIRST_SHORT_DATE({"2026-03-01";"2026-03-02"},{10;10},{0;0},{24;24},{2,"2026-02-01",24,1.25,50},90)',
       result: { error: "#N/A", words: "no shortfall in these dates" },
     },
   ],

@@ -19,14 +19,25 @@ export function planTotals(plan: any[][]): any[][] {
     const sums = totals(given.plan.map(({ boil_off, ...row }) => ({ ...row, boilOff: boil_off })));
     return [
       ["opening", "made", "received", "drawn", "boil-off", "vented", "closing", "short", "balance"],
-      [sums.opening, sums.made, sums.received, sums.drawn, sums.boilOff, sums.vented, sums.closing, sums.short, sums.balance],
+      [
+        sums.opening,
+        sums.made,
+        sums.received,
+        sums.drawn,
+        sums.boilOff,
+        sums.vented,
+        sums.closing,
+        sums.short,
+        sums.balance,
+      ],
     ];
   });
 }
 
 export const about: About = {
   rule: "balance = opening + made + received − drawn − boil-off − vented − closing; 0 for a whole table",
-  range: "The eleven columns of STOCK_PLAN, consecutive days; filtered or sorted rows are #VALUE!. A balance other than 0 means that a cell was overtyped.",
+  range:
+    "The eleven columns of STOCK_PLAN, consecutive days; filtered or sorted rows are #VALUE!. A balance other than 0 means that a cell was overtyped.",
   source: "Mass balance; plain arithmetic",
   examples: [
     {

@@ -38,29 +38,41 @@ export function plantsForPlan(
   same_day?: any[][],
   most?: any[][],
 ): any[][] {
-  return eachCell(args, [dates, need, received, power_hours, plants, opening, draw_ratio, empty_days, restart_hours, same_day, most], (given) => {
-    const plan = readPlan(given);
-    if (plan instanceof CellError) return plan;
-    const room = roomOn([{ ...plan.plants[0]!, count: given.most }, ...plan.plants.slice(1)], plan.firstDate);
-    if (isAbove(plan.opening, room)) return aboveRoom(plan.opening, room, plan.firstDate);
-    const fewest = fewestPlants(plan, given.most);
-    if (fewest === "too large") return tooLarge();
-    return fewest ?? noAnswer(`no number of plants from 0 to ${given.most} avoids a shortfall; look at the first days of STOCK_PLAN, where only stock and deliveries help`);
-  });
+  return eachCell(
+    args,
+    [dates, need, received, power_hours, plants, opening, draw_ratio, empty_days, restart_hours, same_day, most],
+    (given) => {
+      const plan = readPlan(given);
+      if (plan instanceof CellError) return plan;
+      const room = roomOn([{ ...plan.plants[0]!, count: given.most }, ...plan.plants.slice(1)], plan.firstDate);
+      if (isAbove(plan.opening, room)) return aboveRoom(plan.opening, room, plan.firstDate);
+      const fewest = fewestPlants(plan, given.most);
+      if (fewest === "too large") return tooLarge();
+      return (
+        fewest ??
+        noAnswer(
+          `no number of plants from 0 to ${given.most} avoids a shortfall; look at the first days of STOCK_PLAN, where only stock and deliveries help`,
+        )
+      );
+    },
+  );
 }
 
 export const about: About = {
   rule: "the smallest count of the first kind, from 0 to most, whose STOCK_PLAN has no shortfall",
-  range: "As STOCK_PLAN; most from 0 to 1,000. Counts whose room can't hold the opening are passed over. Every count is tried: a larger room also boils off more in an outage.",
+  range:
+    "As STOCK_PLAN; most from 0 to 1,000. Counts whose room can't hold the opening are passed over. Every count is tried: a larger room also boils off more in an outage.",
   source: "Search over STOCK_PLAN; common practice, no source",
   examples: [
     {
-      formula: '=OXYGEN.PLANTS_FOR_PLAN({"2026-03-01";"2026-03-02";"2026-03-03"},{48;48;48},{0;0;0},{24;24;24},{1,"2026-02-01",24,1.25,50},60)',
+      formula:
+        '=OXYGEN.PLANTS_FOR_PLAN({"2026-03-01";"2026-03-02";"2026-03-03"},{48;48;48},{0;0;0},{24;24;24},{1,"2026-02-01",24,1.25,50},60)',
       result: 2,
       note: "60 L a day drawn; one plant holds 50 L, two make 60 L a day",
     },
     {
-      formula: '=OXYGEN.PLANTS_FOR_PLAN({"2026-03-01";"2026-03-02"},{80;48},{0;0},{24;24},{1,"2026-02-01",24,1.25,50},60)',
+      formula:
+        '=OXYGEN.PLANTS_FOR_PLAN({"2026-03-01";"2026-03-02"},{80;48},{0;0},{24;24},{1,"2026-02-01",24,1.25,50},60)',
       result: { error: "#N/A", words: "no number of plants from 0 to 20" },
       note: "100 L drawn on the first day from 60 L: no plant helps in time",
     },

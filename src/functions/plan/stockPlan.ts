@@ -35,36 +35,42 @@ export function stockPlan(
   restart_hours?: any[][],
   same_day?: any[][],
 ): any[][] {
-  return wholeTable(args, [dates, need, received, power_hours, plants, opening, draw_ratio, empty_days, restart_hours, same_day], (given) => {
-    const plan = readPlan(given);
-    if (plan instanceof CellError) return plan;
-    const room = roomOn(plan.plants, plan.firstDate);
-    if (isAbove(plan.opening, room)) return aboveRoom(plan.opening, room, plan.firstDate);
-    const rows = runPlan(plan);
-    if (!rows) return tooLarge();
-    return [
-      ["date", "opening", "made", "received", "drawn", "boil-off", "vented", "closing", "short", "held back", "room"],
-      ...rows.map((row) => [
-        dateCell(row.date),
-        row.opening,
-        row.made,
-        row.received,
-        row.drawn,
-        row.boilOff,
-        row.vented,
-        row.closing,
-        row.short,
-        row.heldBack,
-        row.room,
-      ]),
-    ];
-  });
+  return wholeTable(
+    args,
+    [dates, need, received, power_hours, plants, opening, draw_ratio, empty_days, restart_hours, same_day],
+    (given) => {
+      const plan = readPlan(given);
+      if (plan instanceof CellError) return plan;
+      const room = roomOn(plan.plants, plan.firstDate);
+      if (isAbove(plan.opening, room)) return aboveRoom(plan.opening, room, plan.firstDate);
+      const rows = runPlan(plan);
+      if (!rows) return tooLarge();
+      return [
+        ["date", "opening", "made", "received", "drawn", "boil-off", "vented", "closing", "short", "held back", "room"],
+        ...rows.map((row) => [
+          dateCell(row.date),
+          row.opening,
+          row.made,
+          row.received,
+          row.drawn,
+          row.boilOff,
+          row.vented,
+          row.closing,
+          row.short,
+          row.heldBack,
+          row.room,
+        ]),
+      ];
+    },
+  );
 }
 
 export const about: About = {
   rule: "each day: boil-off = room/empty days × (1 − power hours/24); what a delivery brings above the room is vented; drawn = need × draw ratio as far as there is liquid, the rest is short; made = rate × hours after start-up, outage and restart, as far as there is room, the rest is held back; opening + made + received = drawn + boil-off + vented + closing",
-  range: "1 to 2,000 consecutive days; a gap, a day twice, a blank or an opening above the room is #VALUE!. Pooling the vessels is an approximation: two half-full vessels are not one full one. Any day with less than 24 h of power counts as one outage followed by a restart; restart hours the day is too short for carry into the next, and hours of start-up count only while there is power. Room and making begin with the switch-on date. Received is what was offered, vented part included; vented liquid is lost or must be refused.",
-  source: "Mass balance; boil-off, draw ratio and restart: common practice, no source; the order inside a day is an own planning default",
+  range:
+    "1 to 2,000 consecutive days; a gap, a day twice, a blank or an opening above the room is #VALUE!. Pooling the vessels is an approximation: two half-full vessels are not one full one. Any day with less than 24 h of power counts as one outage followed by a restart; restart hours the day is too short for carry into the next, and hours of start-up count only while there is power. Room and making begin with the switch-on date. Received is what was offered, vented part included; vented liquid is lost or must be refused.",
+  source:
+    "Mass balance; boil-off, draw ratio and restart: common practice, no source; the order inside a day is an own planning default",
   examples: [
     {
       formula:
@@ -78,7 +84,8 @@ export const about: About = {
       note: "A plant of 1.25 L/h starts on the first day, fills and waits in standby",
     },
     {
-      formula: '=OXYGEN.STOCK_PLAN({"2026-03-01";"2026-03-02"},{40;40},{20;0},{0;24},{2,"2026-02-01",24,1.25,50},90,1.25,8,6)',
+      formula:
+        '=OXYGEN.STOCK_PLAN({"2026-03-01";"2026-03-02"},{40;40},{20;0},{0;24},{2,"2026-02-01",24,1.25,50},90,1.25,8,6)',
       result: [
         ["date", "opening", "made", "received", "drawn", "boil-off", "vented", "closing", "short", "held back", "room"],
         [46082, 90, 0, 20, 50, 12.5, 0, 47.5, 0, 0, 100],

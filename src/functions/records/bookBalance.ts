@@ -24,7 +24,14 @@ export const args = cellArguments({
  * @param closing Stock at the end, as measured
  * @returns Difference in the unit of the amounts, negative if missing
  */
-export function bookBalance(opening: any[][], made: any[][], received: any[][], drawn: any[][], lost: any[][], closing: any[][]): any[][] {
+export function bookBalance(
+  opening: any[][],
+  made: any[][],
+  received: any[][],
+  drawn: any[][],
+  lost: any[][],
+  closing: any[][],
+): any[][] {
   return eachCell(args, [opening, made, received, drawn, lost, closing], (given) =>
     unexplained(given.opening, given.made, given.received, given.drawn, given.lost, given.closing),
   );
@@ -39,5 +46,6 @@ export const about: About = {
     { formula: "=OXYGEN.BOOK_BALANCE(0.1,0.2,0,0,0,0.3)", result: 0, note: "Decimal noise is no difference" },
   ],
   seeAlso: ["PLAN_TOTALS", "LOG_FAULTS", "DAILY_LOSS", "LOSS_FROM_READINGS"],
-  caution: "A stock that goes missing may be leaking: oxygen in a closed room feeds fire. Look for the leak before the book.",
+  caution:
+    "A stock that goes missing may be leaking: oxygen in a closed room feeds fire. Look for the leak before the book.",
 };

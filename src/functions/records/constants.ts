@@ -18,16 +18,21 @@ export function constants(): any[][] {
 }
 
 export const about: About = {
-  rule: "a list: constants first, then the defaults of omitted arguments; \"argument (FUNCTION)\" where one function differs",
-  range: "No arguments. Figures that belong to one machine (rate, capacity, loss of a portable vessel, fuel) have no default and are not listed.",
-  source: "Each row names its own; \"common practice, no source\" and \"own planning default\" say that there is none",
+  rule: 'a list: constants first, then the defaults of omitted arguments; "argument (FUNCTION)" where one function differs',
+  range:
+    "No arguments. Figures that belong to one machine (rate, capacity, loss of a portable vessel, fuel) have no default and are not listed.",
+  source: 'Each row names its own; "common practice, no source" and "own planning default" say that there is none',
   examples: [
     {
       formula: "=OXYGEN.CONSTANTS()",
-      result: [["name", "value", "unit", "source"], ...constantRows.map(({ name, value, unit, source }) => [name, value, unit, source])],
+      result: [
+        ["name", "value", "unit", "source"],
+        ...constantRows.map(({ name, value, unit, source }) => [name, value, unit, source]),
+      ],
       note: "The whole list; the published values in it are compared with their sources in the tests",
     },
   ],
   seeAlso: ["SOURCE_OF"],
-  caution: "Defaults are rules of thumb at the cautious end: weigh, time and log your own machines and enter your own figures.",
+  caution:
+    "Defaults are rules of thumb at the cautious end: weigh, time and log your own machines and enter your own figures.",
 };

@@ -47,7 +47,8 @@ export const about: About = {
   source: "Plain look-up; common practice, no source",
   examples: [
     {
-      formula: '=OXYGEN.DAY_REPORT("2026-03-02",{"2026-03-01",37.5,0,0,12.5,0,0,25,0,0,50;"2026-03-02",25,30,0,12.5,0,0,42.5,0,0,50})',
+      formula:
+        '=OXYGEN.DAY_REPORT("2026-03-02",{"2026-03-01",37.5,0,0,12.5,0,0,25,0,0,50;"2026-03-02",25,30,0,12.5,0,0,42.5,0,0,50})',
       result: [
         ["line", "value", "unit"],
         ["date", 46083, ""],

@@ -21,7 +21,8 @@ type Cells = readonly (readonly unknown[])[];
 
 /** The cells of one column or row, a header passed over. */
 function line(cells: Cells, element: CellArgument, label: string): readonly unknown[] | CellError {
-  if (cells.length > 1 && cells[0]!.length > 1) return invalid(`${label} has ${cells.length} rows and ${cells[0]!.length} columns; enter one column or one row`);
+  if (cells.length > 1 && cells[0]!.length > 1)
+    return invalid(`${label} has ${cells.length} rows and ${cells[0]!.length} columns; enter one column or one row`);
   const values = cells.length === 1 ? cells[0]! : cells.map((row) => row[0]);
   return values.length > 1 && isHeader(values[0], element) ? values.slice(1) : values;
 }
@@ -31,8 +32,10 @@ function read(cell: unknown, element: CellArgument<number>, what: "date" | "leve
   if (isBlank(cell)) return `${what} is blank`;
   const value = element.read(cell, what);
   if (!isFailure(value)) return value;
-  if (typeof cell === "string" && looksLikeDate(cell)) return `${what} ${quoteCell(cell)} is text that looks like a date`;
-  if (typeof cell === "string" && looksLikeNumber(cell)) return `${what} ${quoteCell(cell)} is text that looks like a number`;
+  if (typeof cell === "string" && looksLikeDate(cell))
+    return `${what} ${quoteCell(cell)} is text that looks like a date`;
+  if (typeof cell === "string" && looksLikeNumber(cell))
+    return `${what} ${quoteCell(cell)} is text that looks like a number`;
   return value.message;
 }
 
@@ -48,7 +51,13 @@ function read(cell: unknown, element: CellArgument<number>, what: "date" | "leve
  * @param [most_fall] Most that can be drawn and lost, not checked if omitted [L/day]
  * @returns One row a fault: row of the log without its header, date, fault
  */
-export function logFaults(dates: any[][], levels: any[][], capacity: any[][], most_rise?: any[][], most_fall?: any[][]): any[][] {
+export function logFaults(
+  dates: any[][],
+  levels: any[][],
+  capacity: any[][],
+  most_rise?: any[][],
+  most_fall?: any[][],
+): any[][] {
   return wholeTable(args, [dates, levels, capacity, most_rise, most_fall], (given) => {
     const error = firstErrorIn(given.dates) ?? firstErrorIn(given.levels);
     if (error) return [[error]];
@@ -71,7 +80,9 @@ export function logFaults(dates: any[][], levels: any[][], capacity: any[][], mo
       if (typeof level === "string") found.push({ row, date: known, fault: level });
       return [{ row, date: known, level: typeof level === "number" ? level : undefined }];
     });
-    found.push(...findFaults(readings, { capacity: given.capacity, mostRise: given.most_rise, mostFall: given.most_fall }));
+    found.push(
+      ...findFaults(readings, { capacity: given.capacity, mostRise: given.most_rise, mostFall: given.most_fall }),
+    );
     found.sort((a, b) => a.row - b.row);
     return [
       ["row", "date", "fault"],
@@ -84,7 +95,8 @@ export function logFaults(dates: any[][], levels: any[][], capacity: any[][], mo
 
 export const about: About = {
   rule: "for each reading: date and level can be read; the date is later than those before; level ≤ capacity; change a day since the last good reading within most rise and most fall; not the same level three readings in a row (unless empty or full)",
-  range: 'One column or row each, a header passed over; the two must be equally long. Wholly blank rows are passed over but counted. A log without faults gives one row, "no fault found". Dates as text are read in the form YYYY-MM-DD only. A level above the capacity is not used as the base of the next change.',
+  range:
+    'One column or row each, a header passed over; the two must be equally long. Wholly blank rows are passed over but counted. A log without faults gives one row, "no fault found". Dates as text are read in the form YYYY-MM-DD only. A level above the capacity is not used as the base of the next change.',
   source: "Common practice, no source; three equal readings for a stuck gauge is an own planning default",
   examples: [
     {
@@ -106,5 +118,6 @@ export const about: About = {
     },
   ],
   seeAlso: ["VALUE_CHECK", "BOOK_BALANCE", "LOSS_FROM_READINGS"],
-  caution: "A level that falls too fast may be a leak, not a slip: go and look, without flames or grease, before you correct the log.",
+  caution:
+    "A level that falls too fast may be a leak, not a slip: go and look, without flames or grease, before you correct the log.",
 };

@@ -33,7 +33,9 @@ export function sourceOf(name: any[][]): any[][] {
     const source = sourceById.get(id);
     if (source !== undefined) return source;
     const nearest = nearestName(id, [...sourceById.keys()]);
-    return noAnswer(`there is no function ${quoteCell(given.name)}${nearest === undefined ? "" : `; did you mean ${nearest}?`}`);
+    return noAnswer(
+      `there is no function ${quoteCell(given.name)}${nearest === undefined ? "" : `; did you mean ${nearest}?`}`,
+    );
   });
 }
 
@@ -43,7 +45,11 @@ export const about: About = {
   source: "Plain look-up; common practice, no source",
   examples: [
     { formula: '=OXYGEN.SOURCE_OF("BOOK_BALANCE")', result: "Mass balance; plain arithmetic" },
-    { formula: '=OXYGEN.SOURCE_OF("oxygen.book_balance")', result: "Mass balance; plain arithmetic", note: "Namespace and case don't matter" },
+    {
+      formula: '=OXYGEN.SOURCE_OF("oxygen.book_balance")',
+      result: "Mass balance; plain arithmetic",
+      note: "Namespace and case don't matter",
+    },
     { formula: '=OXYGEN.SOURCE_OF("BOOK_BALANSE")', result: { error: "#N/A", words: "did you mean BOOK_BALANCE?" } },
   ],
   seeAlso: ["CONSTANTS"],

@@ -9,7 +9,7 @@ import { type CheckedKind, looksLikeDate, looksLikeNumber, oddDate, oddNumber } 
 
 export const args = cellArguments({
   value: anyCell,
-  kind: choice(["fraction", "flow", "level", "temperature", "pressure", "date", "count"]),
+  kind: choice<CheckedKind | "date">(["fraction", "flow", "level", "temperature", "pressure", "date", "count"]),
 });
 
 /** Without limits: what lies outside is told by the check itself. */
@@ -28,8 +28,10 @@ function whatIsWrong(value: number | string | boolean, kind: CheckedKind | "date
     if (!Number.isFinite(value)) return "is not a finite number";
     return kind === "date" ? oddDate(value) : oddNumber(value, kind);
   }
-  if (looksLikeDate(value)) return `is text that looks like a date; ${kind === "date" ? "enter it as a date" : `a ${kind} is wanted here`}`;
-  if (looksLikeNumber(value)) return `is text that looks like a number; enter it as a ${kind === "date" ? "date" : "number"}`;
+  if (looksLikeDate(value))
+    return `is text that looks like a date; ${kind === "date" ? "enter it as a date" : `a ${kind} is wanted here`}`;
+  if (looksLikeNumber(value))
+    return `is text that looks like a number; enter it as a ${kind === "date" ? "date" : "number"}`;
   if (kind === "date") return "is text, not a date";
   const read = readers[kind].read(value, "");
   return isFailure(read) ? read.message.trim() : oddNumber(read, kind);
@@ -55,8 +57,10 @@ export function valueCheck(value: any[][], kind: any[][]): any[][] {
 
 export const about: About = {
   rule: "the value against the limits of its kind: fraction 0 to 1; flow 0 to 5,000 L/min; level 0 to 100,000 L; temperature of air −89.2 to 56.7 °C or of cold oxygen −218.8 to −118.5 °C; pressure −1.013 to 300 bar gauge; date in 2000 to 2099; count a whole number from 0",
-  range: "Text with a unit of the kind is read and judged in the base unit. °F below 57 and psi below 300 can't be told from °C and bar. A blank is refused; an error cell goes out unchanged. \"ok\" says that a value can be, not that it is right.",
-  source: "Air temperatures: the extremes recognised by the World Meteorological Organization; freezing and critical point of oxygen: Schmidt & Wagner 1985; the other limits are own planning defaults",
+  range:
+    'Text with a unit of the kind is read and judged in the base unit. °F below 57 and psi below 300 can\'t be told from °C and bar. A blank is refused; an error cell goes out unchanged. "ok" says that a value can be, not that it is right.',
+  source:
+    "Air temperatures: the extremes recognised by the World Meteorological Organization; freezing and critical point of oxygen: Schmidt & Wagner 1985; the other limits are own planning defaults",
   examples: [
     { formula: '=OXYGEN.VALUE_CHECK(93,"fraction")', result: "93 looks like a percent: enter 93% or 0.93" },
     { formula: '=OXYGEN.VALUE_CHECK(0.93,"fraction")', result: "ok" },
@@ -65,8 +69,14 @@ export const about: About = {
       result: '86 is hotter than any air; it looks like °F: 86 °F is 30 °C, or enter "86 °F"',
       source: "(86 − 32) × 5/9 = 30",
     },
-    { formula: '=OXYGEN.VALUE_CHECK("12,5","level")', result: '"12,5" is text that looks like a number; enter it as a number' },
-    { formula: '=OXYGEN.VALUE_CHECK("05/03/2026","date")', result: '"05/03/2026" is text that looks like a date; enter it as a date' },
+    {
+      formula: '=OXYGEN.VALUE_CHECK("12,5","level")',
+      result: '"12,5" is text that looks like a number; enter it as a number',
+    },
+    {
+      formula: '=OXYGEN.VALUE_CHECK("05/03/2026","date")',
+      result: '"05/03/2026" is text that looks like a date; enter it as a date',
+    },
   ],
   seeAlso: ["LOG_FAULTS", "BOOK_BALANCE", "CONVERT_AMOUNT"],
   caution: "It finds slips of the pen, not wrong readings: check the gauge itself before you act on a figure.",

@@ -19,16 +19,25 @@ export const args = cellArguments({ first_date: date, first_hours: hours, last_d
  * @param last_hours Meter reading on that day [h]
  * @returns Average running time [h/day]
  */
-export function hoursPerDay(first_date: any[][], first_hours: any[][], last_date: any[][], last_hours: any[][]): any[][] {
+export function hoursPerDay(
+  first_date: any[][],
+  first_hours: any[][],
+  last_date: any[][],
+  last_hours: any[][],
+): any[][] {
   return eachCell(args, [first_date, first_hours, last_date, last_hours], (given) => {
     if (given.last_date <= given.first_date) {
-      return invalid(`last_date ${isoDay(given.last_date)} must be after first_date ${isoDay(given.first_date)}; two readings on different days are wanted`);
+      return invalid(
+        `last_date ${isoDay(given.last_date)} must be after first_date ${isoDay(given.first_date)}; two readings on different days are wanted`,
+      );
     }
     const back = meterRunsBack("first_hours", given.first_hours, "last_hours", given.last_hours);
     if (back) return back;
     const average = runningTime(given.first_date, given.first_hours, given.last_date, given.last_hours);
     return average > 24
-      ? invalid(`last_hours − first_hours is ${formatNumber(average)} h a day and a day has 24; check the readings, or take them further apart at the same time of day`)
+      ? invalid(
+          `last_hours − first_hours is ${formatNumber(average)} h a day and a day has 24; check the readings, or take them further apart at the same time of day`,
+        )
       : average;
   });
 }
@@ -39,7 +48,10 @@ export const about: About = {
   source: "Plain arithmetic",
   examples: [
     { formula: '=OXYGEN.HOURS_PER_DAY("2026-03-01",1000,"2026-03-11",1180)', result: 18, note: "180 h in ten days" },
-    { formula: '=OXYGEN.HOURS_PER_DAY("2026-03-01",1000,"2026-03-02",1030)', result: { error: "#VALUE!", words: "a day has 24" } },
+    {
+      formula: '=OXYGEN.HOURS_PER_DAY("2026-03-01",1000,"2026-03-02",1030)',
+      result: { error: "#VALUE!", words: "a day has 24" },
+    },
   ],
   seeAlso: ["NEXT_SERVICE_BY_HOURS", "SERVICE_DUE", "SERVICE_LIST"],
 };

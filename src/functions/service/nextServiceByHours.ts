@@ -41,7 +41,14 @@ export function nextServiceByHours(
     (given) =>
       meterRunsBack("last_hours", given.last_hours, "hours_now", given.hours_now) ??
       dateResult(
-        dateByMeter(given.as_of, given.last_hours, given.interval_hours, given.hours_now, given.hours_per_day, given.harsh),
+        dateByMeter(
+          given.as_of,
+          given.last_hours,
+          given.interval_hours,
+          given.hours_now,
+          given.hours_per_day,
+          given.harsh,
+        ),
         "the next service",
       ),
   );
@@ -49,12 +56,25 @@ export function nextServiceByHours(
 
 export const about: About = {
   rule: "as of + INT((last hours + harsh × interval hours − hours now) / hours per day)",
-  range: "Hours per day above 0 to 24. A reading below the one at the last service is #VALUE! (has the meter been changed?). Part days are cut off. Overdue gives the past day on which the meter would have reached it at this average.",
+  range:
+    "Hours per day above 0 to 24. A reading below the one at the last service is #VALUE! (has the meter been changed?). Part days are cut off. Overdue gives the past day on which the meter would have reached it at this average.",
   source: "Plain arithmetic; the harsh factor is an own planning default",
   examples: [
-    { formula: '=OXYGEN.NEXT_SERVICE_BY_HOURS("2026-03-01",1000,500,1300,20)', result: 46092, note: "200 h are left, ten days: 11 March 2026" },
-    { formula: '=OXYGEN.NEXT_SERVICE_BY_HOURS("2026-03-01",1000,500,1600,20)', result: 46077, note: "100 h over: it was due on 24 February" },
-    { formula: '=OXYGEN.NEXT_SERVICE_BY_HOURS("2026-03-01",1000,500,1300,20,0.8)', result: 46087, note: "Harsh: 400 h, so 100 h are left" },
+    {
+      formula: '=OXYGEN.NEXT_SERVICE_BY_HOURS("2026-03-01",1000,500,1300,20)',
+      result: 46092,
+      note: "200 h are left, ten days: 11 March 2026",
+    },
+    {
+      formula: '=OXYGEN.NEXT_SERVICE_BY_HOURS("2026-03-01",1000,500,1600,20)',
+      result: 46077,
+      note: "100 h over: it was due on 24 February",
+    },
+    {
+      formula: '=OXYGEN.NEXT_SERVICE_BY_HOURS("2026-03-01",1000,500,1300,20,0.8)',
+      result: 46087,
+      note: "Harsh: 400 h, so 100 h are left",
+    },
   ],
   seeAlso: ["HOURS_PER_DAY", "SERVICE_DUE", "NEXT_SERVICE_DATE", "SERVICE_STATUS"],
   caution: "The maker's manual sets the intervals and what counts as harsh; this only counts the hours.",

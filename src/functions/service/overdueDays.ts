@@ -25,7 +25,11 @@ export const about: About = {
   source: "Plain arithmetic",
   examples: [
     { formula: '=OXYGEN.OVERDUE_DAYS("2026-03-10","2026-03-01")', result: 9 },
-    { formula: '=OXYGEN.OVERDUE_DAYS("2026-03-10","2026-03-01",7)', result: 2, note: "Seven of the nine days are grace" },
+    {
+      formula: '=OXYGEN.OVERDUE_DAYS("2026-03-10","2026-03-01",7)',
+      result: 2,
+      note: "Seven of the nine days are grace",
+    },
     { formula: '=OXYGEN.OVERDUE_DAYS("2026-02-20","2026-03-01")', result: 0 },
   ],
   seeAlso: ["SERVICE_STATUS", "SERVICE_DUE", "NEXT_SERVICE_DATE"],

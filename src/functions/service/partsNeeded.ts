@@ -26,14 +26,16 @@ export function partsNeeded(tasks: any[][], from_date: any[][], to_date: any[][]
       due,
       given.tasks.map(({ part, quantity }) => (part === undefined ? undefined : { part, quantity: quantity! })),
     );
-    if (parts.length === 0) return noAnswer("no part is needed in these dates; parts stand in columns 7 and 8 of tasks");
+    if (parts.length === 0)
+      return noAnswer("no part is needed in these dates; parts stand in columns 7 and 8 of tasks");
     return [["part", "quantity"], ...parts.map(({ part, quantity }) => [part, quantity])];
   });
 }
 
 export const about: About = {
   rule: "for each part, the quantity of its tasks × the times each task stands in SERVICE_LIST",
-  range: "As SERVICE_LIST, a task overdue counts once. Parts stand in order of first appearance; upper and lower case are one part. No part is #N/A. Quantities are not rounded.",
+  range:
+    "As SERVICE_LIST, a task overdue counts once. Parts stand in order of first appearance; upper and lower case are one part. No part is #N/A. Quantities are not rounded.",
   source: "Sums over SERVICE_LIST; plain arithmetic",
   examples: [
     {

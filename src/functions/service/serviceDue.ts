@@ -49,7 +49,14 @@ export function serviceDue(
       dateResult(
         Math.min(
           dateByMonths(given.last_date, given.months, 1, given.harsh),
-          dateByMeter(given.as_of, given.last_hours, given.interval_hours, given.hours_now, given.hours_per_day, given.harsh),
+          dateByMeter(
+            given.as_of,
+            given.last_hours,
+            given.interval_hours,
+            given.hours_now,
+            given.hours_per_day,
+            given.harsh,
+          ),
         ),
         "the next service",
       ),
@@ -59,10 +66,19 @@ export function serviceDue(
 export const about: About = {
   rule: "the earlier of NEXT_SERVICE_DATE(last date, months, harsh) and NEXT_SERVICE_BY_HOURS(as of, last hours, interval hours, hours now, hours per day, harsh)",
   range: "As of those two. A past date when it is overdue.",
-  source: "Month-end rule of Excel's EDATE (Microsoft, EDATE function; ECMA-376 Part 4, EDATE); whichever first: common practice, no source; the harsh factor is an own planning default",
+  source:
+    "Month-end rule of Excel's EDATE (Microsoft, EDATE function; ECMA-376 Part 4, EDATE); whichever first: common practice, no source; the harsh factor is an own planning default",
   examples: [
-    { formula: '=OXYGEN.SERVICE_DUE("2026-03-01","2026-01-31",3,1000,500,1300,20)', result: 46092, note: "By hours on 11 March, by months on 30 April" },
-    { formula: '=OXYGEN.SERVICE_DUE("2026-03-01","2026-01-31",1,1000,500,1010,2)', result: 46081, note: "By months on 28 February, by hours in 245 days" },
+    {
+      formula: '=OXYGEN.SERVICE_DUE("2026-03-01","2026-01-31",3,1000,500,1300,20)',
+      result: 46092,
+      note: "By hours on 11 March, by months on 30 April",
+    },
+    {
+      formula: '=OXYGEN.SERVICE_DUE("2026-03-01","2026-01-31",1,1000,500,1010,2)',
+      result: 46081,
+      note: "By months on 28 February, by hours in 245 days",
+    },
   ],
   seeAlso: ["NEXT_SERVICE_DATE", "NEXT_SERVICE_BY_HOURS", "SERVICE_STATUS", "SERVICE_LIST"],
   caution: "The maker's manual sets the intervals and what counts as harsh; this only counts days and hours.",

@@ -24,14 +24,19 @@ export function serviceList(tasks: any[][], from_date: any[][], to_date: any[][]
     const due = listServices(read, given.from_date, given.to_date, given.harsh, mostServices);
     if (!due) return tooManyServices();
     if (due.length === 0) return noAnswer("no service is due in these dates");
-    return [["date", "task", "occurrence"], ...due.map(({ date, task, occurrence }) => [dateCell(date), read[task]!.task, occurrence])];
+    return [
+      ["date", "task", "occurrence"],
+      ...due.map(({ date, task, occurrence }) => [dateCell(date), read[task]!.task, occurrence]),
+    ];
   });
 }
 
 export const about: About = {
   rule: "k-th service = the earlier of last date + INT(harsh × (EDATE(last date, k × months) − last date)) and last date + INT(k × harsh × interval hours/hours per day); every date counts from the last date, never from the one before",
-  range: "At most 2,000 services, or #VALUE!. Each task needs months, or interval hours with hours per day, or both. Missed services of one task are listed once. Sorted by date, then by place in the list. The hours rule counts from the last date with the average hours per day; last hours is kept for the record.",
-  source: "Month-end rule of Excel's EDATE (Microsoft, EDATE function; ECMA-376 Part 4, EDATE); whichever first: common practice, no source; the harsh factor is an own planning default",
+  range:
+    "At most 2,000 services, or #VALUE!. Each task needs months, or interval hours with hours per day, or both. Missed services of one task are listed once. Sorted by date, then by place in the list. The hours rule counts from the last date with the average hours per day; last hours is kept for the record.",
+  source:
+    "Month-end rule of Excel's EDATE (Microsoft, EDATE function; ECMA-376 Part 4, EDATE); whichever first: common practice, no source; the harsh factor is an own planning default",
   examples: [
     {
       formula: '=OXYGEN.SERVICE_LIST({"filter","2026-01-31",1},"2026-02-01","2026-04-30")',

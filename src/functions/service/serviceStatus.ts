@@ -4,7 +4,12 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days } from "../../arguments/quantity";
 import { serviceState } from "../../models/servicePlan";
 
-export const args = cellArguments({ as_of: date, due_date: date, warn: days.whole().default(7), grace: days.whole().default(0) });
+export const args = cellArguments({
+  as_of: date,
+  due_date: date,
+  warn: days.whole().default(7),
+  grace: days.whole().default(0),
+});
 
 /**
  * Where a service stands: ok, due soon, in grace or overdue.
@@ -17,7 +22,9 @@ export const args = cellArguments({ as_of: date, due_date: date, warn: days.whol
  * @returns "ok", "due soon", "in grace" or "overdue"
  */
 export function serviceStatus(as_of: any[][], due_date: any[][], warn?: any[][], grace?: any[][]): any[][] {
-  return eachCell(args, [as_of, due_date, warn, grace], (given) => serviceState(given.as_of, given.due_date, given.warn, given.grace));
+  return eachCell(args, [as_of, due_date, warn, grace], (given) =>
+    serviceState(given.as_of, given.due_date, given.warn, given.grace),
+  );
 }
 
 export const about: About = {
@@ -27,7 +34,11 @@ export const about: About = {
   examples: [
     { formula: '=OXYGEN.SERVICE_STATUS("2026-03-01","2026-03-05")', result: "due soon", note: "Four days before" },
     { formula: '=OXYGEN.SERVICE_STATUS("2026-03-01","2026-04-05")', result: "ok" },
-    { formula: '=OXYGEN.SERVICE_STATUS("2026-03-10","2026-03-05",7,10)', result: "in grace", note: "Five days late, ten allowed" },
+    {
+      formula: '=OXYGEN.SERVICE_STATUS("2026-03-10","2026-03-05",7,10)',
+      result: "in grace",
+      note: "Five days late, ten allowed",
+    },
     { formula: '=OXYGEN.SERVICE_STATUS("2026-03-10","2026-03-05")', result: "overdue" },
   ],
   seeAlso: ["OVERDUE_DAYS", "SERVICE_DUE", "SERVICE_LIST", "VISIT_FOR"],

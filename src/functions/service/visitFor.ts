@@ -21,7 +21,9 @@ export function visitFor(due_date: any[][], visit_dates: any[][], late?: any[][]
   return eachCell(args, [due_date, visit_dates, late], (given) => {
     const latest = given.due_date + given.late;
     const visit = lastVisit(given.visit_dates, latest);
-    return visit === undefined ? noAnswer(`no visit on or before ${isoDay(given.due_date)}${given.late > 0 ? ` and ${given.late} days` : ""}`) : dateCell(visit);
+    return visit === undefined
+      ? noAnswer(`no visit on or before ${isoDay(given.due_date)}${given.late > 0 ? ` and ${given.late} days` : ""}`)
+      : dateCell(visit);
   });
 }
 
@@ -30,9 +32,20 @@ export const about: About = {
   range: "Visits in any order, a header passed over, a blank refused. No visit in time is #N/A.",
   source: "Common practice, no source",
   examples: [
-    { formula: '=OXYGEN.VISIT_FOR("2026-03-20",{"2026-02-15";"2026-03-15";"2026-04-15"})', result: 46096, note: "15 March 2026" },
-    { formula: '=OXYGEN.VISIT_FOR("2026-04-10",{"2026-02-15";"2026-03-15";"2026-04-15"},7)', result: 46127, note: "A week late is allowed: 15 April" },
-    { formula: '=OXYGEN.VISIT_FOR("2026-02-01",{"2026-02-15"})', result: { error: "#N/A", words: "no visit on or before 2026-02-01" } },
+    {
+      formula: '=OXYGEN.VISIT_FOR("2026-03-20",{"2026-02-15";"2026-03-15";"2026-04-15"})',
+      result: 46096,
+      note: "15 March 2026",
+    },
+    {
+      formula: '=OXYGEN.VISIT_FOR("2026-04-10",{"2026-02-15";"2026-03-15";"2026-04-15"},7)',
+      result: 46127,
+      note: "A week late is allowed: 15 April",
+    },
+    {
+      formula: '=OXYGEN.VISIT_FOR("2026-02-01",{"2026-02-15"})',
+      result: { error: "#N/A", words: "no visit on or before 2026-02-01" },
+    },
   ],
   seeAlso: ["SERVICE_LIST", "SERVICE_STATUS", "NEXT_SERVICE_DATE"],
 };

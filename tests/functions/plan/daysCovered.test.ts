@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { daysCovered } from "../../../src/functions/plan/daysCovered";
 import { columnOf } from "./planCells";
 
-const days = (stock: number, needs: unknown[], loss?: number): any => daysCovered([[stock]], columnOf(needs), loss === undefined ? undefined : [[loss]])[0]![0];
+const days = (stock: number, needs: unknown[], loss?: number): any =>
+  daysCovered([[stock]], columnOf(needs), loss === undefined ? undefined : [[loss]])[0]![0];
 
 test("by hand: the last day in part, nothing at hand, days without need", () => {
   expect(days(100, [30, 40, 60])).toBe(2.5);
@@ -19,18 +20,36 @@ test("a stock that ends with the list lasts as long as the list, also in tenths;
 
 test("a header and a day column are passed over, a blank is refused", () => {
   expect(daysCovered([[100]], [["demand"], [30], [40], [60]])[0]![0]).toBe(2.5);
-  expect(daysCovered([[100]], [["day", "demand"], [1, 30], [2, 40], [3, 60]])[0]![0]).toBe(2.5);
-  expect(daysCovered([[100]], [[30], [null], [60]])[0]![0]).toMatchObject({ code: "#VALUE!", message: expect.stringContaining("needs row 2 is blank") });
+  expect(
+    daysCovered(
+      [[100]],
+      [
+        ["day", "demand"],
+        [1, 30],
+        [2, 40],
+        [3, 60],
+      ],
+    )[0]![0],
+  ).toBe(2.5);
+  expect(daysCovered([[100]], [[30], [null], [60]])[0]![0]).toMatchObject({
+    code: "#VALUE!",
+    message: expect.stringContaining("needs row 2 is blank"),
+  });
   expect(daysCovered([[100]], [["n/a"], [30], [60]])[0]![0]).toMatchObject({ code: "#VALUE!" });
 });
 
 test("inverse: running the stock down for the answer leaves nothing", () => {
   fc.assert(
-    fc.property(fc.array(fc.double({ min: 0.1, max: 50, noNaN: true }), { minLength: 1, maxLength: 20 }), fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 5, noNaN: true }), (needs, share, loss) => {
-      const stock = share * needs.reduce((sum, need) => sum + need + loss, 0) * 0.999;
-      const covered = days(stock, needs, loss) as number;
-      const used = needs.reduce((sum, need, day) => sum + (need + loss) * Math.max(0, Math.min(1, covered - day)), 0);
-      expect(used).toBeCloseTo(stock, 6);
-    }),
+    fc.property(
+      fc.array(fc.double({ min: 0.1, max: 50, noNaN: true }), { minLength: 1, maxLength: 20 }),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      fc.double({ min: 0, max: 5, noNaN: true }),
+      (needs, share, loss) => {
+        const stock = share * needs.reduce((sum, need) => sum + need + loss, 0) * 0.999;
+        const covered = days(stock, needs, loss) as number;
+        const used = needs.reduce((sum, need, day) => sum + (need + loss) * Math.max(0, Math.min(1, covered - day)), 0);
+        expect(used).toBeCloseTo(stock, 6);
+      },
+    ),
   );
 });

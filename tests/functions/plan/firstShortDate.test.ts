@@ -5,9 +5,14 @@ import { firstOfMarch, plainCell, workedCells } from "./planCells";
 
 type Cells = [any, any, any, any, any, any];
 
-test.each([undefined, false, true])("the ten-day plan worked by hand is first short in period 7 (same_day %s)", (sameDay) => {
-  expect(plainCell(firstShortDate(...(workedCells(sameDay) as Cells))[0]![0])).toBe(firstOfMarch + worked.firstShort - 1);
-});
+test.each([undefined, false, true])(
+  "the ten-day plan worked by hand is first short in period 7 (same_day %s)",
+  (sameDay) => {
+    expect(plainCell(firstShortDate(...(workedCells(sameDay) as Cells))[0]![0])).toBe(
+      firstOfMarch + worked.firstShort - 1,
+    );
+  },
+);
 
 test("its first six periods have no shortfall", () => {
   const cells = workedCells().map((cell, index) => (index < 4 ? cell!.slice(0, 6) : cell));
@@ -25,6 +30,9 @@ test("an opening above the room is refused", () => {
   expect(errorOf(firstShortDate, firstOfMarch, 1, 0, 24, undefined, 5)).toMatch(/#VALUE! plants is blank/);
   const cells = workedCells();
   cells[5] = [[60]];
-  expect(firstShortDate(...(cells as Cells))[0]![0]).toMatchObject({ code: "#VALUE!", message: expect.stringContaining("above the room of 50 L") });
+  expect(firstShortDate(...(cells as Cells))[0]![0]).toMatchObject({
+    code: "#VALUE!",
+    message: expect.stringContaining("above the room of 50 L"),
+  });
   expect(oneCell(() => firstShortDate(...(workedCells() as Cells)))).toBe(46088);
 });

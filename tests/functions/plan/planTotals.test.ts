@@ -10,8 +10,15 @@ test("the sums worked by hand, from the table with and without its header", () =
   for (const table of [plan(), plan().slice(1)]) {
     const totals = records(planTotals(table))[0]!;
     expect(totals).toEqual({
-      opening: worked.opening, made: sums.made, received: sums.received, drawn: sums.drawn,
-      "boil-off": sums.boilOff, vented: sums.vented, closing: 90, short: sums.short, balance: 0,
+      opening: worked.opening,
+      made: sums.made,
+      received: sums.received,
+      drawn: sums.drawn,
+      "boil-off": sums.boilOff,
+      vented: sums.vented,
+      closing: 90,
+      short: sums.short,
+      balance: 0,
     });
     expect(totals.opening + totals.made + totals.received).toBe(sums.balanceSide);
   }
@@ -25,8 +32,14 @@ test("an overtyped cell shows in the balance", () => {
 
 test("a filtered or wrongly sized table is refused, an error goes out unchanged", () => {
   const table = plan();
-  expect(planTotals(table.filter((_, row) => row !== 4))[0]![0]).toMatchObject({ code: "#VALUE!", message: expect.stringContaining("plan: 2026-03-05 follows 2026-03-03, with a gap of 1 day") });
-  expect(planTotals(table.map((row) => row.slice(0, 10)))[0]![0]).toMatchObject({ code: "#VALUE!", message: expect.stringContaining("plan has 10 columns") });
+  expect(planTotals(table.filter((_, row) => row !== 4))[0]![0]).toMatchObject({
+    code: "#VALUE!",
+    message: expect.stringContaining("plan: 2026-03-05 follows 2026-03-03, with a gap of 1 day"),
+  });
+  expect(planTotals(table.map((row) => row.slice(0, 10)))[0]![0]).toMatchObject({
+    code: "#VALUE!",
+    message: expect.stringContaining("plan has 10 columns"),
+  });
   const refused = stockPlan([[1]], [[1]], [[1]], [[1]], [[1]], [[1]]);
   expect(planTotals(refused)[0]![0]).toBe(refused[0]![0]);
 });

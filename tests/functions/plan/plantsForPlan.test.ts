@@ -7,7 +7,14 @@ type Cells = [any, any, any, any, any, any];
 
 test("by hand: steady need n plants make exactly, with power all day", () => {
   // 24 h × 1.5 L/h = 36 L a plant; 100 L × 1.25 = 125 L a day: 125/36 = 3.47, so 4.
-  const cells = [consecutive(30), columnOf(Array(30).fill(100)), columnOf(Array(30).fill(0)), columnOf(Array(30).fill(24)), [[9, firstOfMarch - 5, 3, 1.5, 60]], [[125]]];
+  const cells = [
+    consecutive(30),
+    columnOf(Array(30).fill(100)),
+    columnOf(Array(30).fill(0)),
+    columnOf(Array(30).fill(24)),
+    [[9, firstOfMarch - 5, 3, 1.5, 60]],
+    [[125]],
+  ];
   expect(plantsForPlan(...(cells as Cells))[0]![0]).toBe(4);
   // Three days fit into the stock of three plants: 125 drawn, then 55 + 108 …
   const three = cells.map((cell, index) => (index < 4 ? (cell as unknown[][]).slice(0, 2) : cell));
@@ -23,14 +30,35 @@ test("the period-8 shortage of the plan worked by hand can't be made good by pla
 });
 
 test("counts that don't hold the opening are passed over; an opening no count holds is refused", () => {
-  const cells = [consecutive(2), columnOf([0, 0]), columnOf([0, 0]), columnOf([24, 24]), [[1, firstOfMarch, 0, 1, 50]], [[170]]];
+  const cells = [
+    consecutive(2),
+    columnOf([0, 0]),
+    columnOf([0, 0]),
+    columnOf([24, 24]),
+    [[1, firstOfMarch, 0, 1, 50]],
+    [[170]],
+  ];
   expect(plantsForPlan(...(cells as Cells))[0]![0]).toBe(4);
   const most = plantsForPlan(...(cells as Cells), undefined, undefined, undefined, undefined, [[3]])[0]![0];
-  expect(most).toMatchObject({ code: "#VALUE!", message: expect.stringContaining("opening 170 L is above the room of 150 L") });
+  expect(most).toMatchObject({
+    code: "#VALUE!",
+    message: expect.stringContaining("opening 170 L is above the room of 150 L"),
+  });
 });
 
 test("no need takes no plant", () => {
-  expect(plantsForPlan(...([consecutive(2), columnOf([0, 0]), columnOf([0, 0]), columnOf([24, 24]), [[7, firstOfMarch, 0, 1, 50]], [[0]]] as Cells))[0]![0]).toBe(0);
+  expect(
+    plantsForPlan(
+      ...([
+        consecutive(2),
+        columnOf([0, 0]),
+        columnOf([0, 0]),
+        columnOf([24, 24]),
+        [[7, firstOfMarch, 0, 1, 50]],
+        [[0]],
+      ] as Cells),
+    )[0]![0],
+  ).toBe(0);
 });
 
 test("the answer has no shortfall and every smaller count has one or can't hold the opening", () => {
@@ -41,7 +69,15 @@ test("the answer has no shortfall and every smaller count has one or can't hold 
       fc.double({ min: 0.5, max: 3, noNaN: true }),
       (need, power, rate) => {
         const days = need.length;
-        const cells = (count: number) => [consecutive(days), columnOf(need), columnOf(need.map(() => 0)), columnOf(power.slice(0, days)), [[count, firstOfMarch - 3, 5, rate, 40]], [[60]]] as Cells;
+        const cells = (count: number) =>
+          [
+            consecutive(days),
+            columnOf(need),
+            columnOf(need.map(() => 0)),
+            columnOf(power.slice(0, days)),
+            [[count, firstOfMarch - 3, 5, rate, 40]],
+            [[60]],
+          ] as Cells;
         const fewest = plantsForPlan(...cells(1))[0]![0];
         const limit = typeof fewest === "number" ? fewest : 20;
         for (let count = 0; count < limit; count++) {

@@ -17,21 +17,24 @@ describe("the ten-day plan worked by hand", () => {
     ["drawn the same day", true, worked.sameDay],
   ] as const) {
     const rows = records(stockPlan(...(workedCells(sameDay) as [any, any, any, any, any, any])));
-    test.each(expected.map((row, index) => [row.period, row, index] as const))(`period %d, ${name}`, (_period, row, index) => {
-      expect(rows[index]).toEqual({
-        date: firstOfMarch + index,
-        opening: row.opening,
-        made: row.made,
-        received: row.received,
-        drawn: row.drawn,
-        "boil-off": row.boilOff,
-        vented: row.vented,
-        closing: row.closing,
-        short: row.short,
-        "held back": row.heldBack,
-        room: row.room,
-      });
-    });
+    test.each(expected.map((row, index) => [row.period, row, index] as const))(
+      `period %d, ${name}`,
+      (_period, row, index) => {
+        expect(rows[index]).toEqual({
+          date: firstOfMarch + index,
+          opening: row.opening,
+          made: row.made,
+          received: row.received,
+          drawn: row.drawn,
+          "boil-off": row.boilOff,
+          vented: row.vented,
+          closing: row.closing,
+          short: row.short,
+          "held back": row.heldBack,
+          room: row.room,
+        });
+      },
+    );
   }
 });
 
@@ -56,17 +59,30 @@ function hourByHour(powerHours: readonly number[], startHours: number, restartHo
 test("start-up, outages and restarts agree with a plant simulated hour by hour", () => {
   fc.assert(
     fc.property(
-      fc.array(fc.oneof(fc.constant(24), fc.constant(0), fc.integer({ min: 0, max: 24 })), { minLength: 1, maxLength: 12 }),
+      fc.array(fc.oneof(fc.constant(24), fc.constant(0), fc.integer({ min: 0, max: 24 })), {
+        minLength: 1,
+        maxLength: 12,
+      }),
       fc.integer({ min: 0, max: 60 }),
       fc.option(fc.integer({ min: 0, max: 60 })),
       (power, startHours, restartHours) => {
         const none = columnOf(power.map(() => 0));
         const table = stockPlan(
-          consecutive(power.length), none, none, columnOf(power),
-          [[1, firstOfMarch, startHours, 1, 1e6]], [[0]], undefined, undefined, [[restartHours]], undefined,
+          consecutive(power.length),
+          none,
+          none,
+          columnOf(power),
+          [[1, firstOfMarch, startHours, 1, 1e6]],
+          [[0]],
+          undefined,
+          undefined,
+          [[restartHours]],
+          undefined,
         );
         const got = records(table).map((row) => row.made);
-        hourByHour(power, startHours, restartHours ?? startHours).forEach((made, day) => expect(got[day]).toBeCloseTo(made, 6));
+        hourByHour(power, startHours, restartHours ?? startHours).forEach((made, day) =>
+          expect(got[day]).toBeCloseTo(made, 6),
+        );
       },
     ),
     { numRuns: 300 },
@@ -74,13 +90,34 @@ test("start-up, outages and restarts agree with a plant simulated hour by hour",
 });
 
 test("restart hours that a part day is too short for carry into the next", () => {
-  const rows = records(stockPlan(consecutive(3), columnOf([0, 0, 0]), columnOf([0, 0, 0]), columnOf([24, 4, 24]), [[1, firstOfMarch - 10, 0, 1, 1000]], [[0]], undefined, undefined, [[10]]));
+  const rows = records(
+    stockPlan(
+      consecutive(3),
+      columnOf([0, 0, 0]),
+      columnOf([0, 0, 0]),
+      columnOf([24, 4, 24]),
+      [[1, firstOfMarch - 10, 0, 1, 1000]],
+      [[0]],
+      undefined,
+      undefined,
+      [[10]],
+    ),
+  );
   expect(rows.map((row) => row.made)).toEqual([24, 0, 18]);
 });
 
 test("start-up hours run from the switch-on date, also before the first row", () => {
   const made = (daysBefore: number) =>
-    records(stockPlan(consecutive(2), columnOf([0, 0]), columnOf([0, 0]), columnOf([24, 24]), [[1, firstOfMarch - daysBefore, 30, 1, 1000]], [[0]])).map((row) => row.made);
+    records(
+      stockPlan(
+        consecutive(2),
+        columnOf([0, 0]),
+        columnOf([0, 0]),
+        columnOf([24, 24]),
+        [[1, firstOfMarch - daysBefore, 30, 1, 1000]],
+        [[0]],
+      ),
+    ).map((row) => row.made);
   expect(made(0)).toEqual([0, 18]);
   expect(made(1)).toEqual([18, 24]);
   expect(made(2)).toEqual([24, 24]);
@@ -88,8 +125,19 @@ test("start-up hours run from the switch-on date, also before the first row", ()
 
 test("a kind adds room and liquid from its switch-on date", () => {
   const rows = records(
-    stockPlan(consecutive(4), columnOf([0, 0, 0, 0]), columnOf([0, 0, 0, 0]), columnOf([24, 24, 24, 24]),
-      [["count", "switched on", "start-up h", "L/h", "L"], [2, firstOfMarch, 0, 1, 40], [3, firstOfMarch + 2, 0, 2, 10], [0, firstOfMarch, 0, 9, 99]], [[0]]),
+    stockPlan(
+      consecutive(4),
+      columnOf([0, 0, 0, 0]),
+      columnOf([0, 0, 0, 0]),
+      columnOf([24, 24, 24, 24]),
+      [
+        ["count", "switched on", "start-up h", "L/h", "L"],
+        [2, firstOfMarch, 0, 1, 40],
+        [3, firstOfMarch + 2, 0, 2, 10],
+        [0, firstOfMarch, 0, 9, 99],
+      ],
+      [[0]],
+    ),
   );
   expect(rows.map((row) => row.room)).toEqual([80, 80, 110, 110]);
   expect(rows.map((row) => row.made)).toEqual([48, 32, 30, 0]);
@@ -123,10 +171,23 @@ const anyPlan = fc.integer({ min: 1, max: 25 }).chain((days) =>
 type AnyPlan = typeof anyPlan extends fc.Arbitrary<infer P> ? P : never;
 
 const run = (plan: AnyPlan, plants: unknown[][] = plan.plants, opening?: number): Record<string, any>[] => {
-  const room = plan.plants.reduce((sum, [count, on, , , capacity]) => sum + (on <= firstOfMarch ? count * capacity : 0), 0);
+  const room = plan.plants.reduce(
+    (sum, [count, on, , , capacity]) => sum + (on <= firstOfMarch ? count * capacity : 0),
+    0,
+  );
   return records(
-    stockPlan(consecutive(plan.need.length), columnOf(plan.need), columnOf(plan.received), columnOf(plan.power), plants,
-      [[opening ?? plan.share * room]], [[plan.ratio]], [[plan.emptyDays]], [[plan.restart]], [[plan.sameDay]]),
+    stockPlan(
+      consecutive(plan.need.length),
+      columnOf(plan.need),
+      columnOf(plan.received),
+      columnOf(plan.power),
+      plants,
+      [[opening ?? plan.share * room]],
+      [[plan.ratio]],
+      [[plan.emptyDays]],
+      [[plan.restart]],
+      [[plan.sameDay]],
+    ),
   );
 };
 
@@ -151,7 +212,10 @@ describe("for any plan", () => {
   test("nothing is negative and closing stays within the room", () => {
     fc.assert(
       fc.property(anyPlan, (plan) => {
-        const wrong = run(plan).filter((row) => Object.values(row).some((value) => !(value >= 0)) || row.closing > row.room || row.vented > row.received);
+        const wrong = run(plan).filter(
+          (row) =>
+            Object.values(row).some((value) => !(value >= 0)) || row.closing > row.room || row.vented > row.received,
+        );
         expect(wrong).toEqual([]);
       }),
       { numRuns: 150 },
@@ -176,7 +240,9 @@ describe("for any plan", () => {
     fc.assert(
       fc.property(anyPlan, fc.integer({ min: 1, max: 3 }), (plan, more) => {
         const powered = { ...plan, power: plan.power.map(() => 24) };
-        const opening = plan.share * plan.plants.reduce((sum, [count, on, , , capacity]) => sum + (on <= firstOfMarch ? count * capacity : 0), 0);
+        const opening =
+          plan.share *
+          plan.plants.reduce((sum, [count, on, , , capacity]) => sum + (on <= firstOfMarch ? count * capacity : 0), 0);
         const [first, ...others] = plan.plants;
         const few = run(powered, plan.plants, opening);
         const many = run(powered, [[first![0] + more, ...first!.slice(1)], ...others], opening);
@@ -195,8 +261,12 @@ describe("for any plan", () => {
       fc.property(anyPlan, (plan) => {
         const rows = run({ ...plan, sameDay: false });
         expect(total(run({ ...plan, sameDay: true }))).toBeLessThanOrEqual(total(rows) + 1e-6);
-        expect(total(run({ ...plan, sameDay: false, received: plan.received.map((litres) => litres + 5) }))).toBeLessThanOrEqual(total(rows) + 1e-6);
-        expect(total(run({ ...plan, sameDay: false, share: Math.min(1, plan.share + 0.1) }))).toBeLessThanOrEqual(total(rows) + 1e-6);
+        expect(
+          total(run({ ...plan, sameDay: false, received: plan.received.map((litres) => litres + 5) })),
+        ).toBeLessThanOrEqual(total(rows) + 1e-6);
+        expect(total(run({ ...plan, sameDay: false, share: Math.min(1, plan.share + 0.1) }))).toBeLessThanOrEqual(
+          total(rows) + 1e-6,
+        );
       }),
       { numRuns: 150 },
     );
@@ -204,7 +274,17 @@ describe("for any plan", () => {
 });
 
 test("decimal noise makes no shortfall: 0.3 L covers 0.1 L three times", () => {
-  const rows = records(stockPlan(consecutive(3), columnOf([0.1, 0.1, 0.1]), columnOf([0, 0, 0]), columnOf([24, 24, 24]), [[1, firstOfMarch, 100, 1, 1]], [[0.3]], [[1]]));
+  const rows = records(
+    stockPlan(
+      consecutive(3),
+      columnOf([0.1, 0.1, 0.1]),
+      columnOf([0, 0, 0]),
+      columnOf([24, 24, 24]),
+      [[1, firstOfMarch, 100, 1, 1]],
+      [[0.3]],
+      [[1]],
+    ),
+  );
   expect(rows.map((row) => row.short)).toEqual([0, 0, 0]);
 });
 
@@ -224,7 +304,14 @@ describe("what can't be a plan is refused in words", () => {
   test("more than 2,000 days; 2,000 are taken", () => {
     const plan = (days: number) => {
       const zeros = Array.from({ length: days }, () => [0]);
-      return stockPlan(consecutive(days), zeros, zeros, Array.from({ length: days }, () => [24]), [[1, 46000, 0, 1, 50]], [[0]]);
+      return stockPlan(
+        consecutive(days),
+        zeros,
+        zeros,
+        Array.from({ length: days }, () => [24]),
+        [[1, 46000, 0, 1, 50]],
+        [[0]],
+      );
     };
     expect(plan(2000)).toHaveLength(2001);
     expect(messageOf(plan(2001))).toMatch(/dates has 2001 days; at most 2000/);
@@ -245,12 +332,16 @@ describe("what can't be a plan is refused in words", () => {
   ])("lists of unequal length name both (argument %d)", (index, name) => {
     const given = cells();
     given[index as 1] = given[index as 1].slice(1);
-    expect(messageOf(stockPlan(...given))).toBe(`#VALUE! dates has 10 and ${name} has 9 cells; they must go together one by one`);
+    expect(messageOf(stockPlan(...given))).toBe(
+      `#VALUE! dates has 10 and ${name} has 9 cells; they must go together one by one`,
+    );
   });
   test("an opening above the room", () => {
     const given = cells();
     given[5] = [[51]];
-    expect(messageOf(stockPlan(...given))).toMatch(/#VALUE! opening 51 L is above the room of 50 L in the plants switched on by 2026-03-01/);
+    expect(messageOf(stockPlan(...given))).toMatch(
+      /#VALUE! opening 51 L is above the room of 50 L in the plants switched on by 2026-03-01/,
+    );
   });
   test("25 hours of power, a plant of capacity 0, a blank rate", () => {
     const hours = cells();
@@ -268,19 +359,53 @@ describe("tables of other functions feed it, with or without header", () => {
   const plants = [[1, firstOfMarch, 0, 1, 100]];
   const bare = stockPlan(consecutive(2), columnOf([10, 20]), columnOf([0, 30]), columnOf([24, 12]), plants, [[50]]);
   test("columns with a header in each", () => {
-    const headed = stockPlan([["date"], ...consecutive(2)], [["O2 need"], [10], [20]], [["received"], [0], [30]], [["power h"], [24], [12]], plants, [[50]]);
+    const headed = stockPlan(
+      [["date"], ...consecutive(2)],
+      [["O2 need"], [10], [20]],
+      [["received"], [0], [30]],
+      [["power h"], [24], [12]],
+      plants,
+      [[50]],
+    );
     expect(headed).toEqual(bare);
   });
   test("need as day and demand, received as date and amount of the days with a delivery", () => {
     for (const header of [[], [["day", "demand"]]]) {
-      const fed = stockPlan(consecutive(2), [...header, [1, 10], [2, 20]], [[firstOfMarch + 1, 30]].concat([[firstOfMarch + 1, 0]]), columnOf([24, 12]), plants, [[50]]);
+      const fed = stockPlan(
+        consecutive(2),
+        [...header, [1, 10], [2, 20]],
+        [[firstOfMarch + 1, 30]].concat([[firstOfMarch + 1, 0]]),
+        columnOf([24, 12]),
+        plants,
+        [[50]],
+      );
       expect(fed).toEqual(bare);
     }
   });
   test("dates that are not those of the plan are refused", () => {
-    const late = stockPlan(consecutive(2), columnOf([10, 20]), [["date", "amount"], [firstOfMarch + 5, 30]], columnOf([24, 12]), plants, [[50]]);
+    const late = stockPlan(
+      consecutive(2),
+      columnOf([10, 20]),
+      [
+        ["date", "amount"],
+        [firstOfMarch + 5, 30],
+      ],
+      columnOf([24, 12]),
+      plants,
+      [[50]],
+    );
     expect(messageOf(late)).toMatch(/received: 2026-03-06 is outside the dates 2026-03-01 to 2026-03-02/);
-    const shifted = stockPlan(consecutive(2), [[firstOfMarch + 1, 10], [firstOfMarch + 2, 20]], columnOf([0, 0]), columnOf([24, 12]), plants, [[50]]);
+    const shifted = stockPlan(
+      consecutive(2),
+      [
+        [firstOfMarch + 1, 10],
+        [firstOfMarch + 2, 20],
+      ],
+      columnOf([0, 0]),
+      columnOf([24, 12]),
+      plants,
+      [[50]],
+    );
     expect(messageOf(shifted)).toMatch(/need: 2026-03-02 stands beside 2026-03-01/);
   });
 });

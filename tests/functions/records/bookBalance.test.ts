@@ -12,7 +12,9 @@ test("by hand: 53 should be there and 50 are; 445 in and 445 out of the ten-day 
 test("whole numbers come out exactly; what is found in the closing stock is what is found in the balance", () => {
   fc.assert(
     fc.property(amount, amount, amount, amount, amount, amount, (opening, made, received, drawn, lost, closing) => {
-      expect(oneNumber(bookBalance, opening, made, received, drawn, lost, closing)).toBe(closing - (opening + made + received - drawn - lost));
+      expect(oneNumber(bookBalance, opening, made, received, drawn, lost, closing)).toBe(
+        closing - (opening + made + received - drawn - lost),
+      );
     }),
   );
 });

@@ -18,7 +18,7 @@ test("every row has a name of its own, a value and a source", () => {
 test("units are NIST's exact ones", () => {
   expect(value("foot")).toBe(0.3048);
   expect(value("pound")).toBe(0.45359237);
-  expect(value("US gallon")).toBeCloseTo(231 * 2.54 ** 3 / 1000, 12);
+  expect(value("US gallon")).toBeCloseTo((231 * 2.54 ** 3) / 1000, 12);
   expect(value("cubic foot")).toBeCloseTo(3.048 ** 3, 12);
   expect(value("pound per square inch")).toBeCloseTo((0.45359237 * 9.80665) / 0.0254 ** 2 / 1e5, 15);
 });

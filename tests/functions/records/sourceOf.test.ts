@@ -3,13 +3,17 @@ import { sourceOf } from "../../../src/functions/records/sourceOf";
 import { editDistance, nearestName } from "../../../src/models/nearestName";
 import { errorOf, oneCell } from "../oneCell";
 
-test.each(catalogue.map((record) => [record.id, record.source] as const))("%s answers the source its file names", (id, source) => {
-  expect(oneCell(sourceOf, id)).toBe(source);
-});
+test.each(catalogue.map((record) => [record.id, record.source] as const))(
+  "%s answers the source its file names",
+  (id, source) => {
+    expect(oneCell(sourceOf, id)).toBe(source);
+  },
+);
 
 test("namespace, case, a whole formula and spaces don't matter", () => {
   const source = oneCell(sourceOf, "BOOK_BALANCE");
-  for (const name of ["oxygen.book_balance", " Book_Balance ", "=OXYGEN.BOOK_BALANCE(1,2,3,4,5,6)", "book balance"]) expect(oneCell(sourceOf, name)).toBe(source);
+  for (const name of ["oxygen.book_balance", " Book_Balance ", "=OXYGEN.BOOK_BALANCE(1,2,3,4,5,6)", "book balance"])
+    expect(oneCell(sourceOf, name)).toBe(source);
 });
 
 test("an unknown name is #N/A with the nearest one", () => {

@@ -55,10 +55,24 @@ test.each([
 });
 
 test.each([
-  [0.93, "fraction"], ["93%", "fraction"], [0, "fraction"], [1, "fraction"],
-  [10, "flow"], ["15 ft3/h", "flow"], [0, "level"], ["20 gal", "level"],
-  [-183, "temperature"], [21.1, "temperature"], [56.7, "temperature"], [-89.2, "temperature"], ["85 °F", "temperature"],
-  [137, "pressure"], ["2000 psi", "pressure"], [0, "count"], [46083, "date"], [46083.5, "date"],
+  [0.93, "fraction"],
+  ["93%", "fraction"],
+  [0, "fraction"],
+  [1, "fraction"],
+  [10, "flow"],
+  ["15 ft3/h", "flow"],
+  [0, "level"],
+  ["20 gal", "level"],
+  [-183, "temperature"],
+  [21.1, "temperature"],
+  [56.7, "temperature"],
+  [-89.2, "temperature"],
+  ["85 °F", "temperature"],
+  [137, "pressure"],
+  ["2000 psi", "pressure"],
+  [0, "count"],
+  [46083, "date"],
+  [46083.5, "date"],
 ])("%p as a %s is ok", (value, kind) => {
   expect(check(value, kind)).toBe("ok");
 });

@@ -21,8 +21,12 @@ describe("NEXT_SERVICE_BY_HOURS", () => {
     expect(oneCell(nextServiceByHours, now, 1000, 500, 1300, 20, 0.8)).toBe(now + 5);
   });
   test("a meter that runs back, 25 h a day, no hours a day are refused", () => {
-    expect(errorOf(nextServiceByHours, now, 1000, 500, 900, 20)).toMatch(/#VALUE! hours_now 900 h is below last_hours 1000 h; .*meter was changed/);
-    expect(errorOf(nextServiceByHours, now, 1000, 500, 1300, 25)).toMatch(/hours_per_day must be above 0 and at most 24/);
+    expect(errorOf(nextServiceByHours, now, 1000, 500, 900, 20)).toMatch(
+      /#VALUE! hours_now 900 h is below last_hours 1000 h; .*meter was changed/,
+    );
+    expect(errorOf(nextServiceByHours, now, 1000, 500, 1300, 25)).toMatch(
+      /hours_per_day must be above 0 and at most 24/,
+    );
     expect(errorOf(nextServiceByHours, now, 1000, 500, 1300, 0)).toMatch(/hours_per_day must be above 0/);
   });
 });
@@ -42,11 +46,16 @@ describe("HOURS_PER_DAY", () => {
   });
   test("inverse: at that rate the meter's next service falls where the rate says", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 24 }), fc.integer({ min: 1, max: 300 }), (days, rate, more) => {
-        const average = oneNumber(hoursPerDay, now - days, 0, now, days * rate);
-        expect(average).toBe(rate);
-        expect(oneNumber(nextServiceByHours, now, 0, (days + more) * rate, days * rate, average)).toBe(now + more);
-      }),
+      fc.property(
+        fc.integer({ min: 1, max: 400 }),
+        fc.integer({ min: 1, max: 24 }),
+        fc.integer({ min: 1, max: 300 }),
+        (days, rate, more) => {
+          const average = oneNumber(hoursPerDay, now - days, 0, now, days * rate);
+          expect(average).toBe(rate);
+          expect(oneNumber(nextServiceByHours, now, 0, (days + more) * rate, days * rate, average)).toBe(now + more);
+        },
+      ),
     );
   });
 });
@@ -55,11 +64,18 @@ describe("SERVICE_DUE", () => {
   test("is the earlier of the two rules", () => {
     fc.assert(
       fc.property(
-        fc.integer({ min: now - 400, max: now }), fc.integer({ min: 1, max: 24 }), fc.integer({ min: 1, max: 5000 }), fc.integer({ min: 0, max: 5000 }),
-        fc.double({ min: 1, max: 24, noNaN: true }), fc.double({ min: 0.1, max: 1, noNaN: true }),
+        fc.integer({ min: now - 400, max: now }),
+        fc.integer({ min: 1, max: 24 }),
+        fc.integer({ min: 1, max: 5000 }),
+        fc.integer({ min: 0, max: 5000 }),
+        fc.double({ min: 1, max: 24, noNaN: true }),
+        fc.double({ min: 0.1, max: 1, noNaN: true }),
         (last, months, interval, run, perDay, harsh) => {
           expect(oneNumber(serviceDue, now, last, months, 100, interval, 100 + run, perDay, harsh)).toBe(
-            Math.min(oneNumber(nextServiceDate, last, months, harsh), oneNumber(nextServiceByHours, now, 100, interval, 100 + run, perDay, harsh)),
+            Math.min(
+              oneNumber(nextServiceDate, last, months, harsh),
+              oneNumber(nextServiceByHours, now, 100, interval, 100 + run, perDay, harsh),
+            ),
           );
         },
       ),

@@ -24,14 +24,19 @@ test("harsh by hand: half of the 90 days from 1 January to 1 April is 45", () =>
 
 test("equals formulajs EDATE without the harsh factor; a harsher factor is never later", () => {
   fc.assert(
-    fc.property(fc.integer({ min: 36526, max: 80000 }), fc.integer({ min: 1, max: 120 }), fc.double({ min: 0.01, max: 1, noNaN: true }), (last, months, harsh) => {
-      const theirs = EDATE(last, months) as unknown;
-      const plain = oneNumber(nextServiceDate, last, months);
-      expect(plain).toBe(theirs instanceof Date ? Math.round(theirs.getTime() / 86400000 + 25569) : theirs);
-      const sooner = oneNumber(nextServiceDate, last, months, harsh);
-      expect(sooner).toBeLessThanOrEqual(plain);
-      expect(sooner).toBeGreaterThanOrEqual(last);
-    }),
+    fc.property(
+      fc.integer({ min: 36526, max: 80000 }),
+      fc.integer({ min: 1, max: 120 }),
+      fc.double({ min: 0.01, max: 1, noNaN: true }),
+      (last, months, harsh) => {
+        const theirs = EDATE(last, months) as unknown;
+        const plain = oneNumber(nextServiceDate, last, months);
+        expect(plain).toBe(theirs instanceof Date ? Math.round(theirs.getTime() / 86400000 + 25569) : theirs);
+        const sooner = oneNumber(nextServiceDate, last, months, harsh);
+        expect(sooner).toBeLessThanOrEqual(plain);
+        expect(sooner).toBeGreaterThanOrEqual(last);
+      },
+    ),
   );
 });
 

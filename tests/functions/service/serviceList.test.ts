@@ -7,33 +7,44 @@ import { records } from "../plan/planCells";
 import { oneNumber } from "../oneCell";
 import { on } from "./serviceCells";
 
-const listed = (tasks: unknown[][], from: string, to: string, harsh?: number) => serviceList(tasks, [[on(from)]], [[on(to)]], harsh === undefined ? undefined : [[harsh]]);
-const parts = (tasks: unknown[][], from: string, to: string, harsh?: number) => partsNeeded(tasks, [[on(from)]], [[on(to)]], harsh === undefined ? undefined : [[harsh]]);
+const listed = (tasks: unknown[][], from: string, to: string, harsh?: number) =>
+  serviceList(tasks, [[on(from)]], [[on(to)]], harsh === undefined ? undefined : [[harsh]]);
+const parts = (tasks: unknown[][], from: string, to: string, harsh?: number) =>
+  partsNeeded(tasks, [[on(from)]], [[on(to)]], harsh === undefined ? undefined : [[harsh]]);
 const dates = (table: any[][]) => records(table).map((row) => row.date);
 
 describe("SERVICE_LIST", () => {
   test("monthly from 31 January comes back to the 31st: 28 February, 31 March, 30 April, 31 May (counted from the anchor)", () => {
-    expect(dates(listed([["a", on("2026-01-31"), 1]], "2026-02-01", "2026-05-31"))).toEqual(["2026-02-28", "2026-03-31", "2026-04-30", "2026-05-31"].map(on));
+    expect(dates(listed([["a", on("2026-01-31"), 1]], "2026-02-01", "2026-05-31"))).toEqual(
+      ["2026-02-28", "2026-03-31", "2026-04-30", "2026-05-31"].map(on),
+    );
   });
 
   test("yearly from 29 February: the 28th in common years, the 29th in leap years (Gregorian calendar, ISO 8601)", () => {
-    expect(dates(listed([["a", on("2024-02-29"), 12]], "2025-01-01", "2028-12-31"))).toEqual(["2025-02-28", "2026-02-28", "2027-02-28", "2028-02-29"].map(on));
+    expect(dates(listed([["a", on("2024-02-29"), 12]], "2025-01-01", "2028-12-31"))).toEqual(
+      ["2025-02-28", "2026-02-28", "2027-02-28", "2028-02-29"].map(on),
+    );
   });
 
   test("every date equals formulajs EDATE of the anchor, with the harsh factor on the days since", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 45000, max: 46500 }), fc.integer({ min: 1, max: 14 }), fc.constantFrom(1, 0.5, 0.75), (anchor, months, harsh) => {
-        const table = serviceList([["a", anchor, months]], [[anchor + 1]], [[anchor + 1500]], [[harsh]]);
-        const expected: number[] = [];
-        for (let k = 1; k < 400; k++) {
-          const theirs = EDATE(anchor, k * months) as unknown;
-          const end = theirs instanceof Date ? Math.round(theirs.getTime() / 86400000 + 25569) : (theirs as number);
-          const date = anchor + Math.floor(harsh * (end - anchor));
-          if (date > anchor && date <= anchor + 1500) expected.push(date);
-        }
-        expect(dates(table)).toEqual(expected);
-        expect(dates(table)[0]).toBe(oneNumber(nextServiceDate, anchor, months, harsh));
-      }),
+      fc.property(
+        fc.integer({ min: 45000, max: 46500 }),
+        fc.integer({ min: 1, max: 14 }),
+        fc.constantFrom(1, 0.5, 0.75),
+        (anchor, months, harsh) => {
+          const table = serviceList([["a", anchor, months]], [[anchor + 1]], [[anchor + 1500]], [[harsh]]);
+          const expected: number[] = [];
+          for (let k = 1; k < 400; k++) {
+            const theirs = EDATE(anchor, k * months) as unknown;
+            const end = theirs instanceof Date ? Math.round(theirs.getTime() / 86400000 + 25569) : (theirs as number);
+            const date = anchor + Math.floor(harsh * (end - anchor));
+            if (date > anchor && date <= anchor + 1500) expected.push(date);
+          }
+          expect(dates(table)).toEqual(expected);
+          expect(dates(table)[0]).toBe(oneNumber(nextServiceDate, anchor, months, harsh));
+        },
+      ),
     );
   });
 
@@ -55,7 +66,14 @@ describe("SERVICE_LIST", () => {
   });
 
   test("a task overdue at the start comes first, once, with the date it was due", () => {
-    const table = listed([["a", on("2026-02-20"), 1], ["old", on("2025-06-15"), 1]], "2026-03-01", "2026-04-20");
+    const table = listed(
+      [
+        ["a", on("2026-02-20"), 1],
+        ["old", on("2025-06-15"), 1],
+      ],
+      "2026-03-01",
+      "2026-04-20",
+    );
     expect(records(table)).toEqual([
       { date: on("2025-07-15"), task: "old", occurrence: 1 },
       { date: on("2026-03-15"), task: "old", occurrence: 9 },
@@ -68,15 +86,31 @@ describe("SERVICE_LIST", () => {
   test("due on the first day is not overdue; header and blank rows are passed over", () => {
     const bare = listed([["a", on("2026-01-15"), 1]], "2026-02-15", "2026-02-15");
     expect(records(bare)).toEqual([{ date: on("2026-02-15"), task: "a", occurrence: 1 }]);
-    expect(listed([["task", "last date", "months"], ["a", on("2026-01-15"), 1], [null, null, null]], "2026-02-15", "2026-02-15")).toEqual(bare);
+    expect(
+      listed(
+        [
+          ["task", "last date", "months"],
+          ["a", on("2026-01-15"), 1],
+          [null, null, null],
+        ],
+        "2026-02-15",
+        "2026-02-15",
+      ),
+    ).toEqual(bare);
   });
 
   test("2,000 rows are given, one more is refused, and so is a task that is due many times a day", () => {
     const daily = (days: number) => serviceList([["a", 45000, "", "", 24, 24, "", ""]], [[45001]], [[45000 + days]]);
     expect(daily(2000)).toHaveLength(2001);
-    expect(daily(2001)[0]![0]).toMatchObject({ code: "#VALUE!", message: expect.stringContaining("more than 2000 services") });
+    expect(daily(2001)[0]![0]).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringContaining("more than 2000 services"),
+    });
     for (const interval of [1e-9, 1e-300]) {
-      expect(serviceList([["a", 45000, "", "", interval, 24, "", ""]], [[45001]], [[45002]])[0]![0]).toMatchObject({ code: "#VALUE!", message: expect.stringContaining("more than 2000") });
+      expect(serviceList([["a", 45000, "", "", interval, 24, "", ""]], [[45001]], [[45002]])[0]![0]).toMatchObject({
+        code: "#VALUE!",
+        message: expect.stringContaining("more than 2000"),
+      });
     }
   });
 
@@ -97,8 +131,14 @@ describe("SERVICE_LIST", () => {
   });
 
   test("nothing due is #N/A; dates the wrong way round are refused", () => {
-    expect(listed([["a", on("2026-01-15"), 12]], "2026-02-01", "2026-03-01")[0]![0]).toMatchObject({ code: "#N/A", message: "no service is due in these dates" });
-    expect(listed([["a", on("2026-01-15"), 12]], "2026-03-01", "2026-02-01")[0]![0]).toMatchObject({ code: "#VALUE!", message: expect.stringContaining("to_date 2026-02-01 is before from_date") });
+    expect(listed([["a", on("2026-01-15"), 12]], "2026-02-01", "2026-03-01")[0]![0]).toMatchObject({
+      code: "#N/A",
+      message: "no service is due in these dates",
+    });
+    expect(listed([["a", on("2026-01-15"), 12]], "2026-03-01", "2026-02-01")[0]![0]).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringContaining("to_date 2026-02-01 is before from_date"),
+    });
   });
 });
 
@@ -124,7 +164,8 @@ describe("PARTS_NEEDED", () => {
         const table = partsNeeded(tasks, from, to, [[harsh]]);
         const quantity: Record<string, number> = { filter: 2, belt: 0, "pre-filter": 1, oil: 0.1 };
         const rows = list.length > 1 ? records(list) : [];
-        const sum = (names: string[]) => rows.filter((row) => names.includes(row.task)).reduce((total, row) => total + quantity[row.task]!, 0);
+        const sum = (names: string[]) =>
+          rows.filter((row) => names.includes(row.task)).reduce((total, row) => total + quantity[row.task]!, 0);
         const got = table.length > 1 ? records(table) : [];
         expect(got.find((row) => row.part === "Filter")?.quantity ?? 0).toBeCloseTo(sum(["filter", "pre-filter"]), 9);
         expect(got.find((row) => row.part === "oil litre")?.quantity ?? 0).toBeCloseTo(sum(["oil"]), 9);

@@ -26,9 +26,16 @@ describe("SERVICE_STATUS", () => {
   });
   test("overdue exactly when OVERDUE_DAYS is above 0", () => {
     fc.assert(
-      fc.property(fc.integer({ min: -40, max: 40 }), fc.integer({ min: 0, max: 20 }), fc.integer({ min: 0, max: 20 }), (late, warn, grace) => {
-        expect(oneCell(serviceStatus, due + late, due, warn, grace) === "overdue").toBe(oneNumber(overdueDays, due + late, due, grace) > 0);
-      }),
+      fc.property(
+        fc.integer({ min: -40, max: 40 }),
+        fc.integer({ min: 0, max: 20 }),
+        fc.integer({ min: 0, max: 20 }),
+        (late, warn, grace) => {
+          expect(oneCell(serviceStatus, due + late, due, warn, grace) === "overdue").toBe(
+            oneNumber(overdueDays, due + late, due, grace) > 0,
+          );
+        },
+      ),
     );
   });
 });
@@ -46,7 +53,11 @@ describe("OVERDUE_DAYS", () => {
 
 describe("VISIT_FOR", () => {
   const visit = (day: number, visits: unknown[], late?: number): any => {
-    const cell = visitFor([[day]], visits.map((each) => [each]), late === undefined ? undefined : [[late]])[0]![0];
+    const cell = visitFor(
+      [[day]],
+      visits.map((each) => [each]),
+      late === undefined ? undefined : [[late]],
+    )[0]![0];
     return cell.basicValue ?? cell;
   };
   test("the last visit in time, in whatever order they stand, on the due date itself too", () => {
@@ -59,7 +70,10 @@ describe("VISIT_FOR", () => {
   });
   test("none in time is #N/A; a date written out is refused, not taken for a header", () => {
     expect(visit(due, [due + 1])).toMatchObject({ code: "#N/A", message: "no visit on or before 2026-03-31" });
-    expect(visit(due, ["March 1", due - 9])).toMatchObject({ code: "#VALUE!", message: expect.stringContaining('visit_dates row 1 "March 1" is text, not a date') });
+    expect(visit(due, ["March 1", due - 9])).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringContaining('visit_dates row 1 "March 1" is text, not a date'),
+    });
     expect(errorOf(visitFor, due, undefined)).toMatch(/#VALUE! visit_dates is blank/);
   });
 });
