@@ -60,6 +60,45 @@ export const plants = {
   large: { name: "Plant L", ratedRate: 3.1, capacity: 130, startUp: 5, makeWatts: 16500, standbyWatts: 1700, mass: 890, floor: 1.2 },
 } as const satisfies Record<string, PlantKind>;
 
+/** Bought used: an option that another beats in everything. */
+export const usedPlant: PlantKind = {
+  name: "Plant U (used)",
+  ratedRate: 1.0,
+  capacity: 45,
+  startUp: 4,
+  makeWatts: 8200,
+  standbyWatts: 1000,
+  mass: 480,
+  floor: 1.1,
+};
+
+/** A diesel generating set; fuel points as on a maker's sheet, made up here. */
+export const generator = {
+  name: "Generator",
+  /** Power on the plate [kW]. */
+  power: 36,
+  mass: 920,
+  floor: 1.2,
+  loadPoints: [0.25, 0.5, 0.75, 1],
+  /** Fuel at these shares of full power [L/h]. */
+  fuelPoints: [3.1, 5.3, 7.7, 10.3],
+  /** Shares of power lost for each 300 m and each 5 °C above the thresholds. */
+  lossPer300m: 0.035,
+  lossPer5c: 0.02,
+} as const;
+
+/** Crowns, an invented currency: price with carriage, and parts and service a day. */
+export const costs = {
+  currency: "cr",
+  small: { price: 62000, serviceADay: 9 },
+  large: { price: 118000, serviceADay: 15 },
+  used: { price: 31000, serviceADay: 22 },
+  generator: { price: 14500, serviceADay: 6 },
+  /** Crowns a litre: diesel, and liquid oxygen brought by boat. */
+  fuel: 1.4,
+  deliveredLiquid: 11,
+} as const;
+
 export const portableVessel = {
   name: "Portable vessel",
   capacity: 28,
