@@ -14,8 +14,11 @@ type Cells = readonly (readonly unknown[])[];
 /** What a clerk writes for "no value": never a header, so that it is refused and not passed over. */
 const placeholder = /^(n\/?a|none|nil|unknown|tbd|pending)$/i;
 
+/** Letters of any script as plain ranges: the oldest runtimes of Excel don't know Unicode classes in expressions. */
+const letter = "A-Za-z\\u00C0-\\u065F\\u066A-\\u1FFF\\u2C00-\\uFFFF";
+const letterFirst = new RegExp(`^[${letter}]`);
 /** "about 12" and "March 1" are values written out, "O2 need" is a header. */
-const numberInside = /[^\p{L}\d]\d/u;
+const numberInside = new RegExp(`[^${letter}\\d]\\d`);
 
 /** Text at the head of a column: it begins with a letter, holds no number and can't be read as a value. */
 export const isHeader = (cell: unknown, element: CellArgument): boolean => {
@@ -23,7 +26,7 @@ export const isHeader = (cell: unknown, element: CellArgument): boolean => {
   if (typeof plain !== "string") return false;
   const text = plain.trim();
   return (
-    /^\p{L}/u.test(text) && !numberInside.test(text) && !placeholder.test(text) && isFailure(element.read(text, ""))
+    letterFirst.test(text) && !numberInside.test(text) && !placeholder.test(text) && isFailure(element.read(text, ""))
   );
 };
 
