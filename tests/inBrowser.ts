@@ -54,7 +54,8 @@ export const describeInBrowser = (name: string, define: (suite: BrowserSuite) =>
       const foreign: string[] = [];
       const faults: string[] = [];
       page.on("request", (request) => {
-        if (!request.url().startsWith(`${suite.address}/`) && !request.url().startsWith("data:")) foreign.push(request.url());
+        if (!request.url().startsWith(`${suite.address}/`) && !request.url().startsWith("data:"))
+          foreign.push(request.url());
       });
       page.on("requestfailed", (request) => faults.push(`failed: ${request.url()}`));
       page.on("response", (response) => {

@@ -86,7 +86,15 @@ export const makeFunctionList = (open: (id: string) => void, leave: () => void):
     );
     root.hidden = records.length === 0;
     current = 0;
-    makeCurrent(ranked ? 0 : Math.max(0, options.findIndex((made) => made.dataset.id === kept)), false);
+    makeCurrent(
+      ranked
+        ? 0
+        : Math.max(
+            0,
+            options.findIndex((made) => made.dataset.id === kept),
+          ),
+      false,
+    );
   };
 
   return {

@@ -65,7 +65,13 @@ const argumentEntry = (argument: ArgumentRecord): HTMLElement => {
   return element(
     "div",
     { class: "argument" },
-    element("dt", {}, element("code", {}, argument.name), " ", element("span", { class: "note" }, notes.filter(Boolean).join(" · "))),
+    element(
+      "dt",
+      {},
+      element("code", {}, argument.name),
+      " ",
+      element("span", { class: "note" }, notes.filter(Boolean).join(" · ")),
+    ),
     element("dd", {}, argument.description, argument.choices ? ` (${argument.choices.join(", ")})` : null),
   );
 };
@@ -80,7 +86,11 @@ const exampleEntry = (example: Example, record: FunctionRecord, actions: PageAct
     example.source ? element("div", { class: "note" }, `Value from: ${example.source}`) : null,
     element(
       "button",
-      { type: "button", onclick: () => actions.use(example.formula), "aria-label": `${actions.verb} ${example.formula}` },
+      {
+        type: "button",
+        onclick: () => actions.use(example.formula),
+        "aria-label": `${actions.verb} ${example.formula}`,
+      },
       actions.verb,
     ),
   );
@@ -103,7 +113,10 @@ export const makeFunctionPage = (record: FunctionRecord, actions: PageActions): 
     record.caution
       ? element("div", { class: "caution", role: "note" }, element("b", {}, "Caution "), record.caution)
       : null,
-    part("Arguments", record.arguments.length > 0 ? element("dl", {}, ...record.arguments.map(argumentEntry)) : words("None.")),
+    part(
+      "Arguments",
+      record.arguments.length > 0 ? element("dl", {}, ...record.arguments.map(argumentEntry)) : words("None."),
+    ),
     part("Result", words([record.result.description, record.result.unit].filter(Boolean).join(" · "))),
     part("Rule", words(record.rule)),
     part("Range", words(record.range)),
@@ -118,7 +131,9 @@ export const makeFunctionPage = (record: FunctionRecord, actions: PageActions): 
           element(
             "div",
             { class: "links" },
-            ...record.seeAlso.map((id) => element("button", { type: "button", class: "link", onclick: () => actions.open(id) }, id)),
+            ...record.seeAlso.map((id) =>
+              element("button", { type: "button", class: "link", onclick: () => actions.open(id) }, id),
+            ),
           ),
         )
       : null,

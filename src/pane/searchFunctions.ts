@@ -16,7 +16,10 @@ const indexOf = (record: FunctionRecord): Indexed => ({
   fields: [
     { words: wordsOf(record.id), worth: 8 },
     { words: wordsOf(record.description), worth: 4 },
-    { words: wordsOf(record.arguments.map((argument) => `${argument.name} ${argument.description}`).join(" ")), worth: 2 },
+    {
+      words: wordsOf(record.arguments.map((argument) => `${argument.name} ${argument.description}`).join(" ")),
+      worth: 2,
+    },
     { words: wordsOf(`${record.group} ${record.result.description} ${record.rule} ${record.caution ?? ""}`), worth: 1 },
   ],
 });

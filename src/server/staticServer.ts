@@ -1,7 +1,13 @@
 /** A small server for the files of one folder, for this computer alone unless asked otherwise. */
 import { createReadStream } from "node:fs";
 import { realpath, stat } from "node:fs/promises";
-import { createServer as createPlain, type IncomingMessage, type RequestListener, type Server, type ServerResponse } from "node:http";
+import {
+  createServer as createPlain,
+  type IncomingMessage,
+  type RequestListener,
+  type Server,
+  type ServerResponse,
+} from "node:http";
 import { createServer as createSecure } from "node:https";
 import type { AddressInfo } from "node:net";
 import path from "node:path";
@@ -88,7 +94,8 @@ const findFile = async (root: string, url: string, index: string): Promise<strin
   } catch {
     return undefined;
   }
-  if (!asked.startsWith("/") || /[\0\\:]/.test(asked) || asked.split("/").some((part) => part.startsWith("."))) return undefined;
+  if (!asked.startsWith("/") || /[\0\\:]/.test(asked) || asked.split("/").some((part) => part.startsWith(".")))
+    return undefined;
   const named = path.join(root, asked.endsWith("/") ? asked + index : asked);
   try {
     const file = await realpath(named);
@@ -98,7 +105,12 @@ const findFile = async (root: string, url: string, index: string): Promise<strin
   }
 };
 
-const answer = async (root: string, index: string, request: IncomingMessage, response: ServerResponse): Promise<void> => {
+const answer = async (
+  root: string,
+  index: string,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> => {
   if (request.method === "OPTIONS") {
     response.writeHead(204, {
       ...headersFor(""),

@@ -5,13 +5,24 @@ import path from "node:path";
 import { chromium, type Browser } from "playwright-core";
 
 /** Each browser by its command (Linux) or program file below the system's program folders. */
-const onLinux = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "microsoft-edge", "microsoft-edge-stable"];
+const onLinux = [
+  "chromium",
+  "chromium-browser",
+  "google-chrome",
+  "google-chrome-stable",
+  "microsoft-edge",
+  "microsoft-edge-stable",
+];
 const onMac = [
   "Google Chrome.app/Contents/MacOS/Google Chrome",
   "Chromium.app/Contents/MacOS/Chromium",
   "Microsoft Edge.app/Contents/MacOS/Microsoft Edge",
 ];
-const onWindows = ["Google/Chrome/Application/chrome.exe", "Chromium/Application/chrome.exe", "Microsoft/Edge/Application/msedge.exe"];
+const onWindows = [
+  "Google/Chrome/Application/chrome.exe",
+  "Chromium/Application/chrome.exe",
+  "Microsoft/Edge/Application/msedge.exe",
+];
 
 type Environment = Record<string, string | undefined>;
 

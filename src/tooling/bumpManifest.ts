@@ -37,7 +37,8 @@ export const isBumpDue = (record: VersionRecord, functionsJson: string): boolean
 
 export const recordFile = inProject(".config", "manifest-version.json");
 export const readRecord = (): VersionRecord => JSON.parse(readFileSync(recordFile, "utf8"));
-export const readFunctions = (): string => readFileSync(inProject("src", "catalogue", "generated", "functions.json"), "utf8");
+export const readFunctions = (): string =>
+  readFileSync(inProject("src", "catalogue", "generated", "functions.json"), "utf8");
 
 const replaceIn = (file: string, pattern: RegExp, text: string): void => {
   const before = readFileSync(file, "utf8");
@@ -50,7 +51,8 @@ const bump = (): string => {
   const functions = hashFunctions(readFunctions());
   if (functions === record.functions) return `functions.json is that of version ${record.version}; nothing to do.`;
   if (process.argv.includes("--check")) {
-    if (isBumpDue(record, readFunctions())) throw new Error("functions.json changed since the last version: npm run bump.");
+    if (isBumpDue(record, readFunctions()))
+      throw new Error("functions.json changed since the last version: npm run bump.");
     return `Version ${record.version} covers functions.json.`;
   }
   const version = nextVersion(record.version);

@@ -15,7 +15,15 @@ const clear: Colour = [0, 0, 0, 0];
 const white: Colour = [255, 255, 255, 255];
 
 /** Signed distance from a rounded box (negative inside); the usual formula of constructive drawing. */
-const fromRoundedBox = (x: number, y: number, left: number, top: number, right: number, bottom: number, radius: number) => {
+const fromRoundedBox = (
+  x: number,
+  y: number,
+  left: number,
+  top: number,
+  right: number,
+  bottom: number,
+  radius: number,
+) => {
   const across = Math.abs(x - (left + right) / 2) - (right - left) / 2 + radius;
   const down = Math.abs(y - (top + bottom) / 2) - (bottom - top) / 2 + radius;
   const outside = Math.sqrt(Math.max(across, 0) ** 2 + Math.max(down, 0) ** 2);
@@ -99,7 +107,8 @@ const png = (size: number, pixels: Uint8Array): Buffer => {
   head.writeUInt32BE(size, 4);
   head.set([8, 6, 0, 0, 0], 8);
   const rows = new Uint8Array(size * (size * 4 + 1));
-  for (let row = 0; row < size; row++) rows.set(pixels.subarray(row * size * 4, (row + 1) * size * 4), row * (size * 4 + 1) + 1);
+  for (let row = 0; row < size; row++)
+    rows.set(pixels.subarray(row * size * 4, (row + 1) * size * 4), row * (size * 4 + 1) + 1);
   return Buffer.concat([
     Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]),
     chunk("IHDR", head),

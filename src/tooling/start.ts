@@ -78,13 +78,21 @@ const serveAddIn = async (host: string | undefined, trust: boolean): Promise<Run
     return undefined;
   }
   try {
-    const server = await startStaticServer({ root: distFolder, port: addInPort, host, certificate, index: "pane.html" });
+    const server = await startStaticServer({
+      root: distFolder,
+      port: addInPort,
+      host,
+      certificate,
+      index: "pane.html",
+    });
     console.log(`Add-in for Excel   https://localhost:${addInPort}/`);
     console.log([...aboutTrust(certificate), ...aboutExcel(path.join(distFolder, "manifest.xml"))].join("\n"));
     return server;
   } catch (fault) {
     if ((fault as NodeJS.ErrnoException).code !== "EADDRINUSE") throw fault;
-    console.log(`Port ${addInPort} is taken by another program, and the manifest names that port, so the add-in is not`);
+    console.log(
+      `Port ${addInPort} is taken by another program, and the manifest names that port, so the add-in is not`,
+    );
     console.log("served. Stop the other program and start again. The local sheet works meanwhile.");
     return undefined;
   }
@@ -100,7 +108,8 @@ const start = async (): Promise<void> => {
     },
   });
   const port = Number(values.port);
-  if (!Number.isInteger(port) || port < 0 || port > 65535) throw new Error(`--port wants a number from 0 to 65535, not "${values.port}".`);
+  if (!Number.isInteger(port) || port < 0 || port > 65535)
+    throw new Error(`--port wants a number from 0 to 65535, not "${values.port}".`);
 
   await buildIfNeeded(() => console.log("Building; this takes a minute or so."));
   const index = existsSync(path.join(distFolder, "sheet.html")) ? "sheet.html" : "pane.html";

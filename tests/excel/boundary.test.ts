@@ -17,7 +17,12 @@ class HostError extends Error {
 
 const host = globalThis as { CustomFunctions?: unknown; Office?: unknown };
 const withRuntime = (version: string) => ({
-  context: { requirements: { isSetSupported: (set: string, wanted: string) => set === "CustomFunctionsRuntime" && Number(wanted) <= Number(version) } },
+  context: {
+    requirements: {
+      isSetSupported: (set: string, wanted: string) =>
+        set === "CustomFunctionsRuntime" && Number(wanted) <= Number(version),
+    },
+  },
 });
 const invocation = { address: "Sheet1!A1", functionName: "X" };
 
@@ -37,7 +42,15 @@ it("needs no CustomFunctions until called", () => {
 });
 
 it("passes numbers, texts and booleans", () => {
-  expect(giving([[1, "a"], [true, ""]])()).toEqual([[1, "a"], [true, ""]]);
+  expect(
+    giving([
+      [1, "a"],
+      [true, ""],
+    ])(),
+  ).toEqual([
+    [1, "a"],
+    [true, ""],
+  ]);
 });
 
 it("turns errors into the host's, with code and words", () => {
@@ -50,7 +63,9 @@ it("turns errors into the host's, with code and words", () => {
 describe("dates", () => {
   it("keep their format where the runtime knows 1.4", () => {
     host.Office = withRuntime("1.4");
-    expect(giving([[dateCell(46000)]])()).toEqual([[{ type: "Double", basicType: "Double", basicValue: 46000, numberFormat: "yyyy-mm-dd" }]]);
+    expect(giving([[dateCell(46000)]])()).toEqual([
+      [{ type: "Double", basicType: "Double", basicValue: 46000, numberFormat: "yyyy-mm-dd" }],
+    ]);
   });
 
   it.each([
@@ -119,7 +134,10 @@ describe("errors that come in go out as they came", () => {
   });
 
   it("as a data type, whose code the host's class can carry", () => {
-    const [[cell]] = echo([[{ type: "Error", basicType: "Error", basicValue: "#DIV/0!", errorType: "Div0" }]], invocation) as [[HostError]];
+    const [[cell]] = echo(
+      [[{ type: "Error", basicType: "Error", basicValue: "#DIV/0!", errorType: "Div0" }]],
+      invocation,
+    ) as [[HostError]];
     expect([cell.constructor, cell.code]).toEqual([HostError, "#DIV/0!"]);
   });
 

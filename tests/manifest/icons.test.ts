@@ -8,7 +8,8 @@ const folder = path.resolve(__dirname, "..", "..", "manifest", "icons");
 it("are what npm run icons draws", () => {
   const drawn = drawIcons();
   expect(readdirSync(folder).sort()).toEqual([...drawn.keys()].sort());
-  for (const [name, bytes] of drawn) expect([name, readFileSync(path.join(folder, name)).equals(bytes)]).toEqual([name, true]);
+  for (const [name, bytes] of drawn)
+    expect([name, readFileSync(path.join(folder, name)).equals(bytes)]).toEqual([name, true]);
 });
 
 // Layout of the header and of the rows: ISO/IEC 15948 (PNG), sections 11.2.2 and 7.

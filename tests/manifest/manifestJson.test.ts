@@ -13,7 +13,8 @@ const manifest = JSON.parse(text);
 const xml = readXml(readFileSync(path.join(folder, "manifest.xml"), "utf8"));
 const host = "https://localhost:3000/";
 
-const validate = (changed: unknown): Promise<string[]> => AppManifestUtils.validateAgainstSchema(changed as TeamsManifest);
+const validate = (changed: unknown): Promise<string[]> =>
+  AppManifestUtils.validateAgainstSchema(changed as TeamsManifest);
 
 describe("against Microsoft's schema (@microsoft/app-manifest)", () => {
   const network = jest.spyOn(globalThis, "fetch").mockRejectedValue(new Error("no network in this test"));
@@ -37,16 +38,32 @@ describe("against Microsoft's schema (@microsoft/app-manifest)", () => {
 it("says the same as the XML manifest", () => {
   expect(manifest.id).toBe(childAt(xml, "Id").text);
   expect(`${manifest.version}.0`).toBe(childAt(xml, "Version").text);
-  const ofXml = allElements(childAt(xml, "VersionOverrides", "Resources")).map((element) => element.attributes.DefaultValue);
+  const ofXml = allElements(childAt(xml, "VersionOverrides", "Resources")).map(
+    (element) => element.attributes.DefaultValue,
+  );
   const [functions, pane] = manifest.extensions[0].runtimes;
-  for (const value of [functions.code.script, functions.code.page, functions.customFunctions.metadataUrl, functions.customFunctions.namespace.id, pane.code.page]) {
+  for (const value of [
+    functions.code.script,
+    functions.code.page,
+    functions.customFunctions.metadataUrl,
+    functions.customFunctions.namespace.id,
+    pane.code.page,
+  ]) {
     expect(ofXml).toContain(value);
   }
 });
 
-it("names only files and addresses that exist", () => {
-  const dist = builtFiles();
-  const addresses = [...text.matchAll(/"(https:\/\/localhost[^"]*)"/g)].map(([, address]) => address as string);
-  const files = [manifest.icons.color, manifest.icons.outline, ...addresses.map((address) => address.slice(host.length))];
-  expect(files.filter((file) => !existsSync(path.join(dist, file)))).toEqual([]);
-}, buildTimeout);
+it(
+  "names only files and addresses that exist",
+  () => {
+    const dist = builtFiles();
+    const addresses = [...text.matchAll(/"(https:\/\/localhost[^"]*)"/g)].map(([, address]) => address as string);
+    const files = [
+      manifest.icons.color,
+      manifest.icons.outline,
+      ...addresses.map((address) => address.slice(host.length)),
+    ];
+    expect(files.filter((file) => !existsSync(path.join(dist, file)))).toEqual([]);
+  },
+  buildTimeout,
+);

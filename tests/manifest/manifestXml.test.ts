@@ -16,7 +16,24 @@ const host = "https://localhost:3000/";
  * manifest elements" and "Icon", "Control (Button)", "ExtensionPoint" of the Office Add-ins reference.
  */
 const order: Record<string, string[]> = {
-  OfficeApp: ["Id", "AlternateId", "Version", "ProviderName", "DefaultLocale", "DisplayName", "Description", "IconUrl", "HighResolutionIconUrl", "SupportUrl", "AppDomains", "Hosts", "Requirements", "DefaultSettings", "Permissions", "VersionOverrides"],
+  OfficeApp: [
+    "Id",
+    "AlternateId",
+    "Version",
+    "ProviderName",
+    "DefaultLocale",
+    "DisplayName",
+    "Description",
+    "IconUrl",
+    "HighResolutionIconUrl",
+    "SupportUrl",
+    "AppDomains",
+    "Hosts",
+    "Requirements",
+    "DefaultSettings",
+    "Permissions",
+    "VersionOverrides",
+  ],
   VersionOverrides: ["Description", "Requirements", "Hosts", "Resources", "WebApplicationInfo"],
   AllFormFactors: ["ExtensionPoint"],
   DesktopFormFactor: ["GetStarted", "FunctionFile", "ExtensionPoint"],
@@ -39,7 +56,20 @@ it.each(Object.entries(order))("%s has its children in the schema's order", (nam
 });
 
 it("has the parts every add-in needs", () => {
-  for (const name of ["Id", "Version", "ProviderName", "DefaultLocale", "DisplayName", "Description", "IconUrl", "HighResolutionIconUrl", "SupportUrl", "Hosts", "DefaultSettings", "Permissions"]) {
+  for (const name of [
+    "Id",
+    "Version",
+    "ProviderName",
+    "DefaultLocale",
+    "DisplayName",
+    "Description",
+    "IconUrl",
+    "HighResolutionIconUrl",
+    "SupportUrl",
+    "Hosts",
+    "DefaultSettings",
+    "Permissions",
+  ]) {
     expect(manifest.children.filter((child) => child.name === name)).toHaveLength(1);
   }
   expect(manifest.attributes["xsi:type"]).toBe("TaskPaneApp");
@@ -59,7 +89,9 @@ it("gives the functions a runtime of their own, with script, page, metadata and 
 });
 
 describe("resources", () => {
-  const resources = allElements(childAt(manifest, "VersionOverrides", "Resources")).filter((element) => element.attributes.id);
+  const resources = allElements(childAt(manifest, "VersionOverrides", "Resources")).filter(
+    (element) => element.attributes.id,
+  );
   const used = everything.flatMap((element) => element.attributes.resid ?? []);
 
   it("are each named once, with at most 32 characters", () => {
@@ -79,17 +111,29 @@ describe("resources", () => {
       return ["SourceLocation", "FunctionFile", "LearnMoreUrl"].includes(element.name) ? "bt:Url" : "bt:String";
     };
     const users = everything.filter((element) => element.attributes.resid);
-    expect(users.filter((element) => kindOf(element.attributes.resid) !== wanted(element)).map((element) => element.name)).toEqual([]);
+    expect(
+      users.filter((element) => kindOf(element.attributes.resid) !== wanted(element)).map((element) => element.name),
+    ).toEqual([]);
   });
 
   it("keep the lengths of short (125) and long (250) strings", () => {
     const tooLong = (list: string, most: number) =>
-      childAt(manifest, "VersionOverrides", "Resources", list).children.filter((one) => (one.attributes.DefaultValue ?? "").length > most);
+      childAt(manifest, "VersionOverrides", "Resources", list).children.filter(
+        (one) => (one.attributes.DefaultValue ?? "").length > most,
+      );
     expect([...tooLong("bt:ShortStrings", 125), ...tooLong("bt:LongStrings", 250)]).toEqual([]);
   });
 
   it("name the namespace OXYGEN, within its 32 characters", () => {
-    const resid = childAt(manifest, "VersionOverrides", "Hosts", "Host", "AllFormFactors", "ExtensionPoint", "Namespace").attributes.resid;
+    const resid = childAt(
+      manifest,
+      "VersionOverrides",
+      "Hosts",
+      "Host",
+      "AllFormFactors",
+      "ExtensionPoint",
+      "Namespace",
+    ).attributes.resid;
     expect(resources.find((element) => element.attributes.id === resid)?.attributes.DefaultValue).toBe("OXYGEN");
   });
 });
@@ -102,12 +146,18 @@ it("gives each icon its 16, 32 and 80 pixel pictures", () => {
   expect(named("Icon")).toHaveLength(2);
 });
 
-it("names only addresses that exist on its own host", () => {
-  const dist = builtFiles();
-  const addresses = everything.flatMap((element) => element.attributes.DefaultValue ?? []).filter((value) => /^[a-z]+:\/\//.test(value));
-  expect(addresses.length).toBeGreaterThan(8);
-  for (const address of addresses) {
-    expect(address.startsWith(host)).toBe(true);
-    expect([address, existsSync(path.join(dist, address.slice(host.length)))]).toEqual([address, true]);
-  }
-}, buildTimeout);
+it(
+  "names only addresses that exist on its own host",
+  () => {
+    const dist = builtFiles();
+    const addresses = everything
+      .flatMap((element) => element.attributes.DefaultValue ?? [])
+      .filter((value) => /^[a-z]+:\/\//.test(value));
+    expect(addresses.length).toBeGreaterThan(8);
+    for (const address of addresses) {
+      expect(address.startsWith(host)).toBe(true);
+      expect([address, existsSync(path.join(dist, address.slice(host.length)))]).toEqual([address, true]);
+    }
+  },
+  buildTimeout,
+);

@@ -25,14 +25,17 @@ export const readXml = (source: string): XmlElement => {
       if (parent.name !== name) throw new Error(`</${name}> closes <${parent.name}>`);
       open.pop();
     } else {
-      const pairs = [...attributes.matchAll(/([\w:.-]+)\s*=\s*"([^"]*)"/g)].map(([, key, value]) => [key, value] as const);
+      const pairs = [...attributes.matchAll(/([\w:.-]+)\s*=\s*"([^"]*)"/g)].map(
+        ([, key, value]) => [key, value] as const,
+      );
       if (new Set(pairs.map(([key]) => key)).size !== pairs.length) throw new Error(`<${name}> repeats an attribute`);
       const made: XmlElement = { name, attributes: Object.fromEntries(pairs), children: [], text: "" };
       parent.children.push(made);
       if (!empty) open.push(made);
     }
   }
-  if (open.length !== 1 || top.children.length !== 1) throw new Error("an element is not closed, or there are several roots");
+  if (open.length !== 1 || top.children.length !== 1)
+    throw new Error("an element is not closed, or there are several roots");
   return top.children[0] as XmlElement;
 };
 

@@ -28,7 +28,11 @@ it("is the same in the record and both manifests", () => {
   expect(JSON.parse(manifest("manifest.json")).version).toBe(version);
 });
 
-it("was raised since functions.json last changed (if not: npm run bump)", () => {
-  builtFiles();
-  expect(isBumpDue(readRecord(), readFunctions())).toBe(false);
-}, buildTimeout);
+it(
+  "was raised since functions.json last changed (if not: npm run bump)",
+  () => {
+    builtFiles();
+    expect(isBumpDue(readRecord(), readFunctions())).toBe(false);
+  },
+  buildTimeout,
+);

@@ -34,7 +34,9 @@ describeInBrowser("the pane", (suite) => {
   const openInExcel = async (): Promise<WatchedPage> => {
     const context = { viewport: { width: 320, height: 640 }, before: pretendExcel };
     const watched = await suite.open("about.html", context);
-    await watched.page.route("**/office/office.js", (route) => route.fulfill({ contentType: "text/javascript", body: "" }));
+    await watched.page.route("**/office/office.js", (route) =>
+      route.fulfill({ contentType: "text/javascript", body: "" }),
+    );
     await watched.page.goto(`${suite.address}/pane.html`);
     await watched.page.waitForSelector("[role=option]");
     return watched;
@@ -53,14 +55,20 @@ describeInBrowser("the pane", (suite) => {
 
   const violations = async ({ page }: WatchedPage): Promise<string[]> => {
     await page.evaluate(axe);
-    const found = await page.evaluate(() => (window as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } }).axe.run());
+    const found = await page.evaluate(() =>
+      (
+        window as unknown as { axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } }
+      ).axe.run(),
+    );
     return found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 120)}`));
   };
 
   it("lists every function under its heading, asks nobody else and reports no fault", async () => {
     const watched = await openPane();
     await watched.page.waitForLoadState("networkidle");
-    const listed = await watched.page.$$eval("[role=option]", (options) => options.map((option) => option.getAttribute("data-id")));
+    const listed = await watched.page.$$eval("[role=option]", (options) =>
+      options.map((option) => option.getAttribute("data-id")),
+    );
     expect(new Set(listed)).toEqual(new Set(records().map(({ id }) => id)));
     expect(listed).toHaveLength(records().length);
     expect(watched.foreign).toEqual([]);
@@ -95,10 +103,14 @@ describeInBrowser("the pane", (suite) => {
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("End");
     const last = await focused(watched);
-    expect(await page.$$eval("[role=option]", (options) => options[options.length - 1]?.getAttribute("data-id"))).toBe(last);
+    expect(await page.$$eval("[role=option]", (options) => options[options.length - 1]?.getAttribute("data-id"))).toBe(
+      last,
+    );
     await page.keyboard.press("Home");
     await page.keyboard.press("ArrowDown");
-    expect(await page.$$eval("[role=option]", (options) => options[1]?.getAttribute("data-id"))).toBe(await focused(watched));
+    expect(await page.$$eval("[role=option]", (options) => options[1]?.getAttribute("data-id"))).toBe(
+      await focused(watched),
+    );
     expect(await page.$$eval('[role=option][tabindex="0"]', (options) => options.length)).toBe(1);
     await page.keyboard.press("/");
     expect(await focused(watched)).toBe("search");
@@ -130,7 +142,14 @@ describeInBrowser("the pane", (suite) => {
       await watched.page.fill("#search", record.id);
       await watched.page.press("#search", "Enter");
       const shown = (await watched.page.textContent("#reader"))?.replace(/\s+/g, " ") ?? "";
-      const said = [record.description, record.rule, record.range, record.source, record.caution ?? "", ...record.seeAlso];
+      const said = [
+        record.description,
+        record.rule,
+        record.range,
+        record.source,
+        record.caution ?? "",
+        ...record.seeAlso,
+      ];
       for (const argument of record.arguments) said.push(argument.name, argument.description, argument.unit);
       for (const example of record.examples) said.push(example.formula, example.note ?? "", example.source ?? "");
       expect(said.map((text) => text.replace(/\s+/g, " ")).filter((text) => !shown.includes(text))).toEqual([]);
@@ -159,7 +178,8 @@ describeInBrowser("the pane", (suite) => {
   });
 
   describe("in Excel", () => {
-    const formula = ({ page }: WatchedPage) => page.evaluate(() => (window as unknown as { pretend: Pretend }).pretend.cell.formulas[0]?.[0]);
+    const formula = ({ page }: WatchedPage) =>
+      page.evaluate(() => (window as unknown as { pretend: Pretend }).pretend.cell.formulas[0]?.[0]);
 
     it("inserts into the active cell, and asks before it replaces", async () => {
       const watched = await openInExcel();
@@ -197,7 +217,8 @@ describeInBrowser("the pane", (suite) => {
       await watched.page.fill("#search", "HOURS_TO_FILL");
       await watched.page.press("#search", "Enter");
       await watched.page.evaluate(() => {
-        (window as unknown as { Excel: { run: unknown } }).Excel.run = () => Promise.reject(new Error("InvalidOperationInCellEditMode"));
+        (window as unknown as { Excel: { run: unknown } }).Excel.run = () =>
+          Promise.reject(new Error("InvalidOperationInCellEditMode"));
       });
       await watched.page.click("button.main");
       await status(watched, /did not take the formula/);
@@ -207,7 +228,9 @@ describeInBrowser("the pane", (suite) => {
     it("offers the function of the active cell", async () => {
       const watched = await openInExcel();
       expect(await watched.page.isVisible("#active-function")).toBe(false);
-      await watched.page.evaluate(() => (window as unknown as { pretend: Pretend }).pretend.select("=ROUND(oxygen.hours_to_fill(A1,2),0)"));
+      await watched.page.evaluate(() =>
+        (window as unknown as { pretend: Pretend }).pretend.select("=ROUND(oxygen.hours_to_fill(A1,2),0)"),
+      );
       await watched.page.click("#active-function-open");
       expect(await watched.page.textContent("#function-name")).toBe("HOURS_TO_FILL");
       await watched.page.evaluate(() => (window as unknown as { pretend: Pretend }).pretend.select("=SUM(A1)"));

@@ -17,23 +17,34 @@ type BridgedWindow = Window & {
 };
 
 const call = (page: Page, id: string, args: unknown[], flags?: number): Promise<HostAnswer> =>
-  page.evaluate(([name, cells, how]) => (window as unknown as BridgedWindow)._richApiNativeBridge.call(name, cells, how), [id, args, flags] as const);
+  page.evaluate(
+    ([name, cells, how]) => (window as unknown as BridgedWindow)._richApiNativeBridge.call(name, cells, how),
+    [id, args, flags] as const,
+  );
 
 const built = (name: string): string => readFileSync(path.join(distFolder, name), "utf8");
 
 /** Omitted arguments reach the runtime as null, one for each parameter of functions.json. */
-const asExcelSends = (cells: unknown[], parameters: number): unknown[] => Array.from({ length: parameters }, (_, at) => cells[at] ?? null);
+const asExcelSends = (cells: unknown[], parameters: number): unknown[] =>
+  Array.from({ length: parameters }, (_, at) => cells[at] ?? null);
 
 const plain = (cell: unknown): unknown =>
-  typeof cell === "object" && cell !== null && "basicValue" in cell ? (cell as { basicValue: unknown }).basicValue : cell;
+  typeof cell === "object" && cell !== null && "basicValue" in cell
+    ? (cell as { basicValue: unknown }).basicValue
+    : cell;
 
 const expectTable = (answer: HostAnswer, record: FunctionRecord): void => {
   if (!answer.ok) throw new Error(`${record.id} failed as a whole: ${answer.message}`);
   const [example] = record.examples;
+  if (!example) throw new Error(`${record.id} has no example`);
   const got = answer.value as unknown[][];
   const wanted = example.result;
   if (typeof wanted === "object" && !Array.isArray(wanted)) {
-    expect(got[0]?.[0]).toMatchObject({ type: "Error", basicValue: wanted.error, message: expect.stringContaining(wanted.words) });
+    expect(got[0]?.[0]).toMatchObject({
+      type: "Error",
+      basicValue: wanted.error,
+      message: expect.stringContaining(wanted.words),
+    });
     return;
   }
   const rows = Array.isArray(wanted) ? wanted : [[wanted]];
@@ -41,7 +52,10 @@ const expectTable = (answer: HostAnswer, record: FunctionRecord): void => {
   rows.flat().forEach((cell, at) => {
     const value = plain(got.flat()[at]);
     if (typeof cell !== "number") expect(value).toEqual(cell);
-    else expect(Math.abs((value as number) - cell)).toBeLessThanOrEqual(example.tolerance ?? Math.abs(cell) * 1e-9 + 1e-12);
+    else
+      expect(Math.abs((value as number) - cell)).toBeLessThanOrEqual(
+        example.tolerance ?? Math.abs(cell) * 1e-9 + 1e-12,
+      );
   });
 };
 
@@ -63,7 +77,9 @@ describeInBrowser("the built functions in Microsoft's runtime", (suite) => {
   }, 60_000);
 
   it("associates every id of functions.json and no other", async () => {
-    const associated = await page.evaluate(() => Object.keys((window as unknown as BridgedWindow).CustomFunctions._association.mappings));
+    const associated = await page.evaluate(() =>
+      Object.keys((window as unknown as BridgedWindow).CustomFunctions._association.mappings),
+    );
     expect(associated.sort()).toEqual(metadata.map(({ id }) => id).sort());
     expect(associated.length).toBeGreaterThan(0);
   });
@@ -77,7 +93,11 @@ describeInBrowser("the built functions in Microsoft's runtime", (suite) => {
         .filter(({ record }) => inBuild.has(record.id))
         .map(async ({ record }) => {
           const cells = argumentCells(firstExample(record), (id) => byId.get(id));
-          const answer = await call(page, record.id, asExcelSends(cells, inBuild.get(record.id)?.parameters.length ?? 0));
+          const answer = await call(
+            page,
+            record.id,
+            asExcelSends(cells, inBuild.get(record.id)?.parameters.length ?? 0),
+          );
           return { record, answer };
         }),
     );
@@ -98,20 +118,37 @@ describeInBrowser("the built functions in Microsoft's runtime", (suite) => {
     const answer = await call(page, "HOURS_TO_FILL", [[[60], ["sixty"], [null], [60]], [[1.5]], null, null]);
     expect(answer).toMatchObject({
       ok: true,
-      value: [[43], [{ type: "Error", basicValue: "#VALUE!", message: expect.stringContaining("capacity") }], [{ type: "Error", basicValue: "#VALUE!", message: expect.stringContaining("capacity") }], [43]],
+      value: [
+        [43],
+        [{ type: "Error", basicValue: "#VALUE!", message: expect.stringContaining("capacity") }],
+        [{ type: "Error", basicValue: "#VALUE!", message: expect.stringContaining("capacity") }],
+        [43],
+      ],
     });
   });
 
   it("hands error cells that come in on, in both of the runtime's forms", async () => {
-    const old = await call(page, "HOURS_TO_FILL", [[[{ type: "CustomFunctionError", code: "#DIV/0!" }]], [[1.5]], null, null], 4);
+    const old = await call(
+      page,
+      "HOURS_TO_FILL",
+      [[[{ type: "CustomFunctionError", code: "#DIV/0!" }]], [[1.5]], null, null],
+      4,
+    );
     expect(old).toMatchObject({ ok: true, value: [[{ type: "Error", basicValue: "#DIV/0!", errorType: "Div0" }]] });
-    const rich = { value: JSON.stringify({ type: "Error", basicType: "Error", basicValue: "#DIV/0!", errorType: "Div0" }) };
+    const rich = {
+      value: JSON.stringify({ type: "Error", basicType: "Error", basicValue: "#DIV/0!", errorType: "Div0" }),
+    };
     const fresh = await call(page, "HOURS_TO_FILL", [[[rich], [60]], [[1.5]], null, null]);
-    expect(fresh).toMatchObject({ ok: true, value: [[{ type: "Error", basicValue: "#DIV/0!", errorType: "Div0" }], [43]] });
+    expect(fresh).toMatchObject({
+      ok: true,
+      value: [[{ type: "Error", basicValue: "#DIV/0!", errorType: "Div0" }], [43]],
+    });
   });
 
   it("reads formatted numbers as numbers", async () => {
-    const sixty = { value: JSON.stringify({ type: "FormattedNumber", basicType: "Double", basicValue: 60, numberFormat: "0.0" }) };
+    const sixty = {
+      value: JSON.stringify({ type: "FormattedNumber", basicType: "Double", basicValue: 60, numberFormat: "0.0" }),
+    };
     expect(await call(page, "HOURS_TO_FILL", [[[sixty]], [[1.5]], null, null])).toEqual({ ok: true, value: [[43]] });
   });
 
@@ -120,10 +157,16 @@ describeInBrowser("the built functions in Microsoft's runtime", (suite) => {
       const bridge = (window as unknown as BridgedWindow)._richApiNativeBridge;
       const before = bridge.batches;
       const capacities = Array.from({ length: 10_000 }, (_, row) => row + 1);
-      const answers = await Promise.all(capacities.map((capacity) => bridge.call("HOURS_TO_FILL", [[[capacity]], [[2]], null, null])));
+      const answers = await Promise.all(
+        capacities.map((capacity) => bridge.call("HOURS_TO_FILL", [[[capacity]], [[2]], null, null])),
+      );
       const whole = await bridge.call("HOURS_TO_FILL", [capacities.map((capacity) => [capacity]), [[2]], null, null]);
       const single = answers.map((answer) => (answer.ok ? (answer.value as number[][])[0]?.[0] : "failed"));
-      return { single, whole: whole.ok ? (whole.value as number[][]).map((row) => row[0]) : [], batches: bridge.batches - before };
+      return {
+        single,
+        whole: whole.ok ? (whole.value as number[][]).map((row) => row[0]) : [],
+        batches: bridge.batches - before,
+      };
     });
     const wanted = Array.from({ length: 10_000 }, (_, row) => 3 + (row + 1) / 2);
     expect(outcome.single).toEqual(wanted);
@@ -138,20 +181,33 @@ describeInBrowser("the built functions in Microsoft's runtime", (suite) => {
       return typeof first === "object" && first !== null && first.type === "Double";
     });
     if (!dated) throw new Error("no function with a date result is built");
-    const args = asExcelSends(argumentCells(firstExample(dated.record), () => undefined), dated.record.arguments.length);
+    const args = asExcelSends(
+      argumentCells(firstExample(dated.record), () => undefined),
+      dated.record.arguments.length,
+    );
     const bare = await call(page, dated.record.id, args);
     expect(bare).toEqual({ ok: true, value: [[expect.any(Number)]] });
     await page.evaluate(() => {
-      const requirements = { isSetSupported: (set: string, version: string) => set !== "CustomFunctionsRuntime" || Number(version) <= 1.4 };
+      const requirements = {
+        isSetSupported: (set: string, version: string) => set !== "CustomFunctionsRuntime" || Number(version) <= 1.4,
+      };
       (window as unknown as BridgedWindow).OSF._OfficeAppFactory.setContext({ requirements });
     });
     const formatted = await call(page, dated.record.id, args);
-    expect(formatted).toMatchObject({ ok: true, value: [[{ type: "Double", basicValue: expect.any(Number), numberFormat: expect.stringMatching(/^yyyy-mm-dd/) }]] });
+    expect(formatted).toMatchObject({
+      ok: true,
+      value: [[{ type: "Double", basicValue: expect.any(Number), numberFormat: expect.stringMatching(/^yyyy-mm-dd/) }]],
+    });
   }, 60_000);
 
   it("works under the strict policy, without a fault or a request elsewhere", () => {
     expect(foreign).toEqual([]);
-    expect(page.frames().map((frame) => frame.url()).filter((url) => /^https?:/.test(url))).toEqual([`${suite.address}/functions.html`]);
+    expect(
+      page
+        .frames()
+        .map((frame) => frame.url())
+        .filter((url) => /^https?:/.test(url)),
+    ).toEqual([`${suite.address}/functions.html`]);
     expect(faults.filter((fault) => !refusedToMicrosoft.test(fault))).toEqual([]);
   });
 
@@ -163,7 +219,16 @@ describeInBrowser("the built functions in Microsoft's runtime", (suite) => {
   it("is ES2017 and names nothing the JavaScript-only runtime lacks", () => {
     const script = built("functions.js");
     expect(() => parse(script, { ecmaVersion: 2017 })).not.toThrow();
-    for (const lacking of [/\bIntl\b/, /\bWebAssembly\b/, /\b(?:local|session)Storage\b/, /\bdocument\b/, /\bfetch\(/, /\beval\(/, /new Function\b/, /\bBigInt\(/]) {
+    for (const lacking of [
+      /\bIntl\b/,
+      /\bWebAssembly\b/,
+      /\b(?:local|session)Storage\b/,
+      /\bdocument\b/,
+      /\bfetch\(/,
+      /\beval\(/,
+      /new Function\b/,
+      /\bBigInt\(/,
+    ]) {
       expect([lacking.source, lacking.exec(script)?.[0]]).toEqual([lacking.source, undefined]);
     }
   });

@@ -16,7 +16,18 @@ beforeAll(async () => {
   writeFileSync(path.join(folder, "secret.txt"), "secret");
   mkdirSync(path.join(folder, "dist-other"));
   writeFileSync(path.join(folder, "dist-other", "secret.txt"), "secret");
-  const files = ["index.html", "pane.html", "about.html", "a.js", "a.css", "a.json", "a.xml", "a.bin", ".hidden", "icons/a.png"];
+  const files = [
+    "index.html",
+    "pane.html",
+    "about.html",
+    "a.js",
+    "a.css",
+    "a.json",
+    "a.xml",
+    "a.bin",
+    ".hidden",
+    "icons/a.png",
+  ];
   for (const name of files) writeFileSync(path.join(root, name), `content of ${name}`);
   if (process.platform !== "win32") symlinkSync(path.join(folder, "secret.txt"), path.join(root, "link.txt"));
   server = await startStaticServer({ root, port: 0 });
@@ -33,7 +44,9 @@ const ask = (way: string, options?: RequestInit) => fetch(`http://127.0.0.1:${se
 const askRaw = (target: string, method = "GET"): Promise<string> =>
   new Promise((resolve, reject) => {
     let text = "";
-    const socket = connect(server.port, "127.0.0.1", () => socket.write(`${method} ${target} HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n`));
+    const socket = connect(server.port, "127.0.0.1", () =>
+      socket.write(`${method} ${target} HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n`),
+    );
     socket.on("data", (data) => (text += data.toString("latin1")));
     socket.on("end", () => resolve(text));
     socket.on("error", reject);
@@ -142,7 +155,11 @@ it("refuses a taken port with the system's error", async () => {
 
 it("speaks https with a certificate for localhost", async () => {
   const silent = jest.spyOn(console, "log").mockImplementation(() => undefined);
-  const files = ["ca.crt", "localhost.crt", "localhost.key"].map((name) => path.join(folder, "certificate", name)) as [string, string, string];
+  const files = ["ca.crt", "localhost.crt", "localhost.key"].map((name) => path.join(folder, "certificate", name)) as [
+    string,
+    string,
+    string,
+  ];
   await generateCertificates(...files, 2);
   silent.mockRestore();
   const secure = await startStaticServer({

@@ -14,7 +14,9 @@ it("lists commands on the path of Linux in order", () => {
 });
 
 it("lists the applications of a Mac", () => {
-  expect(likelyPlaces("darwin", { HOME: "/Users/ana" })).toContain("/Users/ana/Applications/Google Chrome.app/Contents/MacOS/Google Chrome");
+  expect(likelyPlaces("darwin", { HOME: "/Users/ana" })).toContain(
+    "/Users/ana/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
+  );
 });
 
 it("lists the program folders of Windows and leaves out unset ones", () => {
