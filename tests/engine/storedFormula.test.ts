@@ -5,8 +5,8 @@ const ids = ["HOURS_TO_FILL", "FULL_AT", "STOCK_PLAN", "TWO.PARTS"];
 
 /**
  * How Excel keeps newer functions: XlsxWriter documentation, "Working with Formulas" (future functions, dynamic arrays,
- * the spill operator, LAMBDA); Microsoft [MS-XLSX] 2.2.2. The `_xldudf_` form of custom functions was read from files
- * that Excel had saved.
+ * the spill operator, LAMBDA); Microsoft [MS-XLSX] 2.2.2. `_xldudf_` is how custom functions appear in public files
+ * that Excel saved; not tried in Excel here.
  */
 const pairs: [typed: string, stored: string][] = [
   ["=OXYGEN.HOURS_TO_FILL(60,1.5)", "_xldudf_OXYGEN_HOURS_TO_FILL(60,1.5)"],
