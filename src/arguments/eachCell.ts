@@ -1,4 +1,4 @@
-import { CellError, type CellResult, type CellTable, invalid, noAnswer } from "../excel/cellValues";
+import { type CellError, type CellResult, type CellTable, invalid, noAnswer } from "../excel/cellValues";
 import { type Argument, type CellArgument, type Primitive, type RangeArgument, isFailure } from "./argument";
 
 type Cells = readonly (readonly unknown[])[];
@@ -189,7 +189,7 @@ export function wholeTable<A extends Readonly<Record<string, Argument>>>(
     values[name] = value;
   }
   const result = formula(values as Values<A>);
-  if (result instanceof CellError) return [[result]];
+  if (!Array.isArray(result)) return [[result]];
   return result.map((line) => line.map(asResult));
 }
 
