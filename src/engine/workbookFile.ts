@@ -139,7 +139,8 @@ export const readWorkbook = (bytes: Uint8Array, ids: readonly string[]): SavedWo
       if (cell.f !== undefined && isFirst) {
         cells[address] = { formula: toTyped(cell.f, ids), ...(cell.F ? { ref: cell.F } : {}) };
       } else if (cell.F === undefined && value !== undefined) {
-        if (isEngineError(value)) cells[address] = { formula: `=${value.error}` };
+        // The engine takes the text of an error code for the error.
+        if (isEngineError(value)) cells[address] = { value: value.error };
         else cells[address] = { value: isCellDate(value) ? value.basicValue : value };
       }
     }

@@ -57,6 +57,15 @@ test("its formulas give its saved values", async () => {
   });
 });
 
+test("an error that stands in a cell without a formula is an error for the formulas that read it", async () => {
+  const saved = readWorkbook(smallWorkbook({ noAnswer: '<c r="D5" t="e"><v>#DIV/0!</v></c>' }), ids);
+  expect(saved.sheets[0]!.cells.D5).toEqual({ value: "#DIV/0!" });
+  const sheets = [{ ...saved.sheets[0]!, cells: { ...saved.sheets[0]!.cells, H1: { formula: "=D5+1" } } }];
+  const [sheet] = await engine.calculateWorkbook(sheets, saved.names);
+  expect(sheet!.cells.H1!.value).toMatchObject({ error: "#DIV/0!" });
+  expect(sheet!.cells.D5).toBeUndefined();
+});
+
 test("bytes that are no workbook are refused", () => {
   expect(() => readWorkbook(new Uint8Array([1, 2, 3]), ids)).toThrow();
 });
