@@ -32,20 +32,29 @@ const shownCell = (value: number | string | boolean, unit: string): string => {
   return String(value);
 };
 
-const shownResult = (result: Example["result"], unit: string): Node => {
+/** A table function's first row is its header; a spilled range has none. */
+const shownResult = (result: Example["result"], { unit, table }: FunctionRecord["result"]): Node => {
   if (Array.isArray(result)) {
-    const [head = [], ...rows] = result;
+    const [head, rows] = table ? [result[0] ?? [], result.slice(1)] : [undefined, result];
     return element(
       "div",
       { class: "scroll", tabindex: "0", role: "group", "aria-label": "Result table" },
       element(
         "table",
         {},
-        element("thead", {}, element("tr", {}, ...head.map((cell) => element("th", { scope: "col" }, String(cell))))),
+        head
+          ? element(
+              "thead",
+              {},
+              element("tr", {}, ...head.map((cell) => element("th", { scope: "col" }, String(cell)))),
+            )
+          : null,
         element(
           "tbody",
           {},
-          ...rows.map((row) => element("tr", {}, ...row.map((cell) => element("td", {}, shownCell(cell, ""))))),
+          ...rows.map((row) =>
+            element("tr", {}, ...row.map((cell) => element("td", {}, shownCell(cell, table ? "" : unit)))),
+          ),
         ),
       ),
     );
@@ -81,7 +90,7 @@ const exampleEntry = (example: Example, record: FunctionRecord, actions: PageAct
     "div",
     { class: "example" },
     element("code", { class: "formula" }, example.formula),
-    element("div", { class: "result" }, "gives ", shownResult(example.result, record.result.unit)),
+    element("div", { class: "result" }, "gives ", shownResult(example.result, record.result)),
     example.note ? element("div", { class: "note" }, example.note) : null,
     example.source ? element("div", { class: "note" }, `Value from: ${example.source}`) : null,
     element(
