@@ -73,7 +73,8 @@ export const gridStyle = (style: CellStyle, colourOf: ReadColour): IStyleData =>
   if (ink) result.cl = { rgb: ink };
 
   if (fill?.type === "pattern" && fill.pattern !== "none") {
-    const ground = fill.pattern === "solid" ? (colourOf(fill.fgColor) ?? colourOf(fill.bgColor)) : colourOf(fill.bgColor);
+    const ground =
+      fill.pattern === "solid" ? (colourOf(fill.fgColor) ?? colourOf(fill.bgColor)) : colourOf(fill.bgColor);
     if (ground) result.bg = { rgb: ground };
   }
 

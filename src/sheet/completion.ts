@@ -32,3 +32,17 @@ export const completeByPlainName = (injector: Injector, namespace: string): void
     return WholeList.from([...found, ...ours].slice(0, most)) as WholeList<ISearchItemWithType>;
   };
 };
+
+const shownChoice = 'ul[data-u-comp="sheets-formula-editor"] > li[class~="univer-bg-gray-200"]';
+
+/** Says the marked line of the completion's list, which screen readers get no sign of otherwise. */
+export const speakCompletion = (say: (words: string) => void): void => {
+  let said = "";
+  new MutationObserver(() => {
+    const choice = document.querySelector(shownChoice);
+    const [name, words] = [...(choice?.children ?? [])].map((part) => part.textContent ?? "");
+    const now = choice ? `${name}: ${words} Enter takes it.` : "";
+    if (now !== said && now !== "") say(now);
+    said = now;
+  }).observe(document.body, { subtree: true, childList: true, attributeFilter: ["class"] });
+};

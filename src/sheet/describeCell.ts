@@ -18,6 +18,7 @@ export interface CellWords {
   /** Code and words, "" if it shows no error. */
   readonly error: string;
   readonly isInput: boolean;
+  readonly isLink: boolean;
   /** What the workbook asks for here. */
   readonly prompt: string;
 }
@@ -26,7 +27,9 @@ const showsUnit = (shown: string): boolean => /[^\d.,\s+\-−%()]/.test(shown);
 
 /** The unit of a formula that is one call of a function of ours and nothing else. */
 const unitOf = (formula: string): string => {
-  const nodes = parseFormula(formula.replace(/^=/, "")).filter((node) => node.kind !== "text" || node.text.trim() !== "");
+  const nodes = parseFormula(formula.replace(/^=/, "")).filter(
+    (node) => node.kind !== "text" || node.text.trim() !== "",
+  );
   const [node] = nodes;
   if (nodes.length !== 1 || node?.kind !== "call") return "";
   const [space, id] = node.name.toUpperCase().split(".");
@@ -67,17 +70,19 @@ export const describeCell = (
     unit,
     error: error ? `${error.error} ${error.message}` : "",
     isInput: notes?.inputs.has(address) ?? false,
+    isLink: notes?.links[address] !== undefined,
     prompt: prompt?.words ?? "",
   };
 };
 
 /** A cell in one spoken sentence. */
-export const spoken = ({ address, formula, value, unit, error, isInput, prompt }: CellWords): string =>
+export const spoken = ({ address, formula, value, unit, error, isInput, isLink, prompt }: CellWords): string =>
   [
     address,
     error ? `error ${error}` : value === "" ? "empty" : `${value}${unit ? ` ${unit}` : ""}`,
     formula ? "formula" : "",
     isInput ? "input cell" : "",
+    isLink ? "link, Enter follows it" : "",
     prompt,
   ]
     .filter(Boolean)

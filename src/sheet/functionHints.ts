@@ -3,10 +3,18 @@ import { FunctionType, type IFunctionInfo, type IFunctionParam } from "@univerjs
 import type { ArgumentRecord, FunctionRecord } from "../catalogue/record";
 import { callsIn, parseFormula, printFormula } from "../engine/formulaTree";
 
-const shown = (value: number | string | boolean): string => (typeof value === "boolean" ? String(value).toUpperCase() : String(value));
+const shown = (value: number | string | boolean): string =>
+  typeof value === "boolean" ? String(value).toUpperCase() : String(value);
 
 /** "Liquid in the vessel now, in L. Left out: 0." */
-export const argumentWords = ({ description, unit, optional, default: standard, choices, shape }: ArgumentRecord): string =>
+export const argumentWords = ({
+  description,
+  unit,
+  optional,
+  default: standard,
+  choices,
+  shape,
+}: ArgumentRecord): string =>
   [
     description + (unit ? ` [${unit}]` : ""),
     choices ? `one of ${choices.join(", ")}` : "",
@@ -30,15 +38,15 @@ export const functionHint = (record: FunctionRecord, namespace: string): IFuncti
     functionName: `${namespace}.${record.id}`,
     functionType: FunctionType.User,
     abstract: record.description,
-    description: [record.description, result, record.caution ? `Caution: ${record.caution}` : ""].filter(Boolean).join(" "),
-    functionParameter: record.arguments.map(
-      (argument, index): IFunctionParam => ({
-        name: argument.name,
-        detail: argumentWords(argument),
-        example: example[index] ?? "",
-        require: argument.optional ? BooleanNumber.FALSE : BooleanNumber.TRUE,
-        repeat: BooleanNumber.FALSE,
-      }),
-    ),
+    description: [record.description, result, record.caution ? `Caution: ${record.caution}` : ""]
+      .filter(Boolean)
+      .join(" "),
+    functionParameter: record.arguments.map((argument, index): IFunctionParam => ({
+      name: argument.name,
+      detail: argumentWords(argument),
+      example: example[index] ?? "",
+      require: argument.optional ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+      repeat: BooleanNumber.FALSE,
+    })),
   };
 };

@@ -9,6 +9,9 @@ import "@univerjs/sheets-data-validation-ui/lib/index.css";
 import {
   CommandType,
   ICommandService,
+  IUniverInstanceService,
+  LifecycleService,
+  LifecycleStages,
   LocaleType,
   LogLevel,
   mergeLocales,
@@ -18,12 +21,22 @@ import {
   type Workbook,
 } from "@univerjs/core";
 import DesignWords from "@univerjs/design/locale/en-US";
-import { UniverDocsPlugin } from "@univerjs/docs";
+import {
+  DocSelectionManagerService,
+  RichTextEditingMutation,
+  SetTextSelectionsOperation,
+  UniverDocsPlugin,
+} from "@univerjs/docs";
 import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
 import DocsWords from "@univerjs/docs-ui/locale/en-US";
 import { IDefinedNamesService, ISuperTableService, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
-import { SheetsSelectionsService, SetSelectionsOperation, SetWorksheetActiveOperation, UniverSheetsPlugin } from "@univerjs/sheets";
+import {
+  SheetsSelectionsService,
+  SetSelectionsOperation,
+  SetWorksheetActiveOperation,
+  UniverSheetsPlugin,
+} from "@univerjs/sheets";
 import SheetsWords from "@univerjs/sheets/locale/en-US";
 import { UniverSheetsConditionalFormattingUIPlugin } from "@univerjs/sheets-conditional-formatting-ui";
 import ConditionalWords from "@univerjs/sheets-conditional-formatting-ui/locale/en-US";
@@ -38,7 +51,13 @@ import FormulaUIWords from "@univerjs/sheets-formula-ui/locale/en-US";
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { UniverSheetsNumfmtUIPlugin } from "@univerjs/sheets-numfmt-ui";
 import NumfmtWords from "@univerjs/sheets-numfmt-ui/locale/en-US";
-import { CellAlertManagerService, UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
+import {
+  CellAlertManagerService,
+  HoverManagerService,
+  IEditorBridgeService,
+  ScrollToCellCommand,
+  UniverSheetsUIPlugin,
+} from "@univerjs/sheets-ui";
 import SheetsUIWords from "@univerjs/sheets-ui/locale/en-US";
 import { defaultTheme } from "@univerjs/themes";
 import { ILayoutService, UniverUIPlugin } from "@univerjs/ui";
@@ -50,6 +69,7 @@ import { errorAt, registerFunctions } from "../engine/registerFunctions";
 import { refreshAfterShrinkingSpills, speakErrorAlerts, type AlertService } from "../engine/upstreamPatches";
 import { completeByPlainName } from "./completion";
 import { functionHint } from "./functionHints";
+import { keepSelectionsInWorkbook } from "./gridPatches";
 import type { OpenedWorkbook } from "./openWorkbook";
 
 export interface SheetTab {
@@ -66,8 +86,11 @@ export interface Grid {
   showSheet(id: string): void;
   /** Row and column of the active cell of the shown sheet, from 0. */
   activeCell(): { row: number; column: number };
-  select(row: number, column: number): void;
+  /** Makes a cell the active one and brings it into view. */
+  goTo(sheetId: string, row: number, column: number): void;
   focus(): void;
+  /** The text of the cell being edited and the caret in it; null when none is. */
+  typing(): { text: string; caret: number } | null;
   close(): void;
 }
 
@@ -76,6 +99,12 @@ export interface GridEvents {
   moved(): void;
   /** Contents or results changed. */
   changed(): void;
+  /** A key or a click in the cell being edited. */
+  typed(): void;
+  /** The grid is drawn and takes keys. */
+  ready(): void;
+  /** A click on a cell, rows and columns from 0. */
+  clicked(row: number, column: number): void;
 }
 
 const words = mergeLocales(
@@ -155,12 +184,23 @@ export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook
   const commands = injector.get(ICommandService);
   const selections = injector.get(SheetsSelectionsService);
   const watching = [
+    keepSelectionsInWorkbook(commands, unitId),
     commands.onCommandExecuted(({ id, type }) => {
       if (id === SetSelectionsOperation.id || id === SetWorksheetActiveOperation.id) events.moved();
+      else if (id === RichTextEditingMutation.id || id === SetTextSelectionsOperation.id) events.typed();
       else if (type === CommandType.MUTATION) events.changed();
     }),
   ];
-  const selectionSubscription = selections.selectionChanged$.subscribe(() => events.moved());
+  void injector
+    .get(LifecycleService)
+    .onStage(LifecycleStages.Steady)
+    .then(() => events.ready());
+  const subscriptions = [
+    selections.selectionChanged$.subscribe(() => events.moved()),
+    injector
+      .get(HoverManagerService)
+      .currentClickedCell$.subscribe(({ location: { row, col } }) => events.clicked(row, col)),
+  ];
 
   return {
     injector,
@@ -179,18 +219,26 @@ export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook
       const primary = selections.getCurrentLastSelection()?.primary;
       return { row: primary?.actualRow ?? 0, column: primary?.actualColumn ?? 0 };
     },
-    select: (row, column) => {
+    goTo: (subUnitId, row, column) => {
+      commands.syncExecuteCommand(SetWorksheetActiveOperation.id, { unitId, subUnitId });
       const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
-      commands.syncExecuteCommand(SetSelectionsOperation.id, {
-        unitId,
-        subUnitId: workbook.getActiveSheet()?.getSheetId(),
-        selections: [{ range, primary: { ...range, actualRow: row, actualColumn: column, isMerged: false, isMergedMainCell: false } }],
-      });
+      const primary = { ...range, actualRow: row, actualColumn: column, isMerged: false, isMergedMainCell: false };
+      commands.syncExecuteCommand(SetSelectionsOperation.id, { unitId, subUnitId, selections: [{ range, primary }] });
+      void commands.executeCommand(ScrollToCellCommand.id, { range });
     },
-    focus: () => injector.get(ILayoutService).focus(),
+    focus: () => {
+      injector.get(IUniverInstanceService).focusUnit(unitId);
+      injector.get(ILayoutService).focus();
+    },
+    typing: () => {
+      if (!injector.get(IEditorBridgeService).isVisible().visible) return null;
+      const text = injector.get(IUniverInstanceService).getCurrentUniverDocInstance()?.getBody()?.dataStream ?? "";
+      const caret = injector.get(DocSelectionManagerService).getActiveTextRange()?.startOffset;
+      return { text: text.replace(/[\r\n]+$/, ""), caret: caret ?? text.length };
+    },
     close: () => {
       stopRefreshing();
-      selectionSubscription.unsubscribe();
+      for (const subscription of subscriptions) subscription.unsubscribe();
       for (const watch of watching) watch.dispose();
       univer.dispose();
     },

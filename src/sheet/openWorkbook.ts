@@ -10,7 +10,12 @@ import {
   type IWorkbookData,
   type IWorksheetData,
 } from "@univerjs/core";
-import { CFRuleType, CFSubRuleType, CFValueType, type IConditionFormattingRule } from "@univerjs/sheets-conditional-formatting";
+import {
+  CFRuleType,
+  CFSubRuleType,
+  CFValueType,
+  type IConditionFormattingRule,
+} from "@univerjs/sheets-conditional-formatting";
 import type { Cell, ConditionalRule, DataValidation, Sheet } from "hucre";
 import { readXlsx } from "hucre/xlsx";
 import { areaOf, cellName, cellOfName, type Area } from "../engine/cellName";
@@ -28,6 +33,8 @@ export interface SheetNotes {
   /** Addresses of the cells that stay open when the sheet is protected. */
   readonly inputs: ReadonlySet<string>;
   readonly prompts: readonly Prompt[];
+  /** Where a cell's link leads within the workbook ("Plan!A1"), by address. */
+  readonly links: Readonly<Record<string, string>>;
   readonly hasCharts: boolean;
 }
 
@@ -71,7 +78,11 @@ const filledByOthers = (cells: SheetInput["cells"]): Set<string> => {
   return filled;
 };
 
-const rangesOf = (reference: string): IRange[] => reference.trim().split(/\s+/).map((part) => ({ ...areaOf(part) }));
+const rangesOf = (reference: string): IRange[] =>
+  reference
+    .trim()
+    .split(/\s+/)
+    .map((part) => ({ ...areaOf(part) }));
 
 const withEquals = (formula: string): string => (formula.startsWith("=") ? formula : `=${formula}`);
 
@@ -111,7 +122,10 @@ const conditionalFormat = (rule: ConditionalRule, id: string, colourOf: ReadColo
           config: cfvo.map(({ type, value }, index) => ({
             index,
             color: `#${(colors[index] ?? "FFFFFF").slice(-6)}`,
-            value: { type: scaleKinds[type] ?? CFValueType.num, ...(value === undefined ? {} : { value: Number(value) }) },
+            value: {
+              type: scaleKinds[type] ?? CFValueType.num,
+              ...(value === undefined ? {} : { value: Number(value) }),
+            },
           })),
         },
       },
@@ -150,7 +164,12 @@ const validationRule = (rule: DataValidation, uid: string): ISheetDataValidation
 
 const promptsOf = (rules: readonly DataValidation[]): Prompt[] =>
   rules.flatMap(({ range, inputMessage }) =>
-    inputMessage ? range.trim().split(/\s+/).map((part) => ({ area: areaOf(part), words: inputMessage })) : [],
+    inputMessage
+      ? range
+          .trim()
+          .split(/\s+/)
+          .map((part) => ({ area: areaOf(part), words: inputMessage }))
+      : [],
   );
 
 interface ReadSheet {
@@ -160,9 +179,16 @@ interface ReadSheet {
   validation: ISheetDataValidationRule[];
 }
 
-const readSheet = (id: string, input: SheetInput, look: Sheet, colourOf: ReadColour, styleId: (style: IStyleData) => string): ReadSheet => {
+const readSheet = (
+  id: string,
+  input: SheetInput,
+  look: Sheet,
+  colourOf: ReadColour,
+  styleId: (style: IStyleData) => string,
+): ReadSheet => {
   const cellData: Record<number, Record<number, ICellData>> = {};
   const inputs = new Set<string>();
+  const links: Record<string, string> = {};
   const skipped = filledByOthers(input.cells);
   let [lastRow, lastColumn] = [0, 0];
   const put = (row: number, column: number, cell: ICellData): void => {
@@ -175,9 +201,10 @@ const readSheet = (id: string, input: SheetInput, look: Sheet, colourOf: ReadCol
     const { row, column } = cellOfName(address);
     if (!skipped.has(address)) put(row, column, contentOf(cell));
   }
-  for (const [key, { style }] of look.cells ?? new Map<string, Cell>()) {
-    if (!style) continue;
+  for (const [key, { style, hyperlink }] of look.cells ?? new Map<string, Cell>()) {
     const [row = 0, column = 0] = key.split(",").map(Number);
+    if (hyperlink?.location) links[cellName(row, column)] = hyperlink.location;
+    if (!style) continue;
     put(row, column, { s: styleId(gridStyle(style, colourOf)) });
     if (look.protection && style.protection?.locked === false) inputs.add(cellName(row, column));
   }
@@ -210,7 +237,12 @@ const readSheet = (id: string, input: SheetInput, look: Sheet, colourOf: ReadCol
       columnData: Object.fromEntries(
         (look.columns ?? []).flatMap(({ width, hidden }, column) =>
           width || hidden
-            ? [[column, { ...(width ? { w: pixelsOfWidth(width) } : {}), ...(hidden ? { hd: BooleanNumber.TRUE } : {}) }]]
+            ? [
+                [
+                  column,
+                  { ...(width ? { w: pixelsOfWidth(width) } : {}), ...(hidden ? { hd: BooleanNumber.TRUE } : {}) },
+                ],
+              ]
             : [],
         ),
       ),
@@ -224,7 +256,7 @@ const readSheet = (id: string, input: SheetInput, look: Sheet, colourOf: ReadCol
         ]),
       ),
     },
-    notes: { inputs, prompts: promptsOf(validations), hasCharts: (look.charts ?? []).length > 0 },
+    notes: { inputs, links, prompts: promptsOf(validations), hasCharts: (look.charts ?? []).length > 0 },
     conditional: [...(look.conditionalRules ?? [])]
       .sort((a, b) => a.priority - b.priority)
       .flatMap((rule, index) => conditionalFormat(rule, `${id}-format${index}`, colourOf)),
@@ -237,7 +269,11 @@ const readSheet = (id: string, input: SheetInput, look: Sheet, colourOf: ReadCol
  * and rules for entries. Charts, pictures and comments are left out. `ids` are the add-in's function ids.
  * @throws when the bytes are no workbook of the 1900 date system.
  */
-export const openWorkbook = async (bytes: Uint8Array, ids: readonly string[], fileName: string): Promise<OpenedWorkbook> => {
+export const openWorkbook = async (
+  bytes: Uint8Array,
+  ids: readonly string[],
+  fileName: string,
+): Promise<OpenedWorkbook> => {
   const saved = readWorkbook(bytes, ids);
   const file = await readXlsx(bytes, { readStyles: true });
   const colourOf = colourReader(file.themeColors);
@@ -300,7 +336,14 @@ export const blankWorkbook = (): OpenedWorkbook => ({
     styles: {},
     sheetOrder: ["sheet0"],
     sheets: {
-      sheet0: { id: "sheet0", name: "Sheet1", ...gridLook, rowCount: least.rows, columnCount: least.columns, cellData: {} },
+      sheet0: {
+        id: "sheet0",
+        name: "Sheet1",
+        ...gridLook,
+        rowCount: least.rows,
+        columnCount: least.columns,
+        cellData: {},
+      },
     },
   },
 });

@@ -21,7 +21,9 @@ const usedSize = (grid: Grid, sheet: Worksheet): { lastRow: number; lastColumn: 
   sheet.getCellMatrix().forValue((row, column, cell) => {
     if (cell && ((cell.v !== undefined && cell.v !== null && cell.v !== "") || cell.f || cell.p)) stretch(row, column);
   });
-  const spilled = grid.injector.get(FormulaDataModel).getArrayFormulaCellData()[grid.workbook.getUnitId()]?.[sheet.getSheetId()];
+  const spilled = grid.injector.get(FormulaDataModel).getArrayFormulaCellData()[grid.workbook.getUnitId()]?.[
+    sheet.getSheetId()
+  ];
   for (const [row, columns] of Object.entries(spilled ?? {})) {
     for (const column of Object.keys(columns ?? {})) stretch(Number(row), Number(column));
   }

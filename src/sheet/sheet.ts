@@ -1,10 +1,15 @@
 import "./sheet.css";
-import { catalogue } from "../catalogue/catalogue";
+import { catalogue, findRecord, namespace } from "../catalogue/catalogue";
+import { areaOf, cellName } from "../engine/cellName";
+import { speakCompletion } from "./completion";
 import { describeCell, spoken, type CellWords } from "./describeCell";
+import { argumentWords } from "./functionHints";
 import { openGrid, type Grid } from "./grid";
+import { nameGridParts } from "./gridPatches";
 import { blankWorkbook, openWorkbook, type OpenedWorkbook } from "./openWorkbook";
 import { resultsTable } from "./resultsTable";
 import { showTabs } from "./sheetTabs";
+import { typedArgument } from "./typedArgument";
 
 const byId = <Kind extends HTMLElement>(id: string): Kind => document.getElementById(id) as Kind;
 
@@ -18,6 +23,7 @@ const ids = catalogue.map(({ id }) => id);
 let grid: Grid | null = null;
 let opened: OpenedWorkbook | null = null;
 let last: CellWords | null = null;
+let lastHint = "";
 
 const activeSheet = () => grid?.workbook.getActiveSheet() ?? null;
 
@@ -37,20 +43,46 @@ const refreshTabs = (): void => {
   if (grid) showTabs(byId("tabs"), grid.tabs(), (id) => grid?.showSheet(id));
 };
 
+const say = (words: string): void => {
+  byId("live").textContent = words;
+};
+
 /** The line below the grid; spoken when the cell is another one or shows something else. */
 const refreshStatus = (): void => {
   const sheet = activeSheet();
   if (!grid || !sheet) return;
   const { row, column } = grid.activeCell();
   const words = describeCell(grid, sheet, row, column, opened?.notes[sheet.getSheetId()]);
+  byId("hint").textContent = lastHint = "";
+  byId("status").hidden = false;
   byId("status-address").textContent = words.address;
   byId("status-formula").textContent = words.formula;
   byId("status-value").textContent = words.error ? "" : words.value + (words.unit ? ` ${words.unit}` : "");
   byId("status-error").textContent = words.error;
-  byId("status-prompt").textContent = [words.isInput ? "Input." : "", words.prompt].filter(Boolean).join(" ");
+  byId("status-prompt").textContent = [
+    words.isInput ? "Input." : "",
+    words.isLink ? "Link: click it or press Enter." : "",
+    words.prompt,
+  ]
+    .filter(Boolean)
+    .join(" ");
   if (last && spoken(last) === spoken(words)) return;
-  byId("live").textContent = spoken(words);
+  say(spoken(words));
   last = words;
+};
+
+/** While a formula is typed, the line tells of the argument at the caret instead. */
+const refreshHint = (): void => {
+  const typing = grid?.typing();
+  const at = typing ? typedArgument(typing.text, typing.caret) : null;
+  const [space, id = ""] = at?.name.split(".") ?? [];
+  const record = space === namespace ? findRecord(id) : undefined;
+  const argument = at && record?.arguments[at.index];
+  const words = record && argument ? `${record.id}, ${argument.name}: ${argumentWords(argument)}` : "";
+  byId("hint").textContent = words;
+  byId("status").hidden = words !== "";
+  if (words !== "" && words !== lastHint) say(words);
+  lastHint = words;
 };
 
 /** Runs once after a burst of calls; results are in the cells only after the commands that announce them. */
@@ -62,16 +94,16 @@ const soon = (work: () => void, milliseconds: number): (() => void) => {
   };
 };
 
-const afterMove = soon(() => {
+const refresh = (): void => {
   refreshTabs();
   refreshStatus();
+  nameGridParts();
   if (isTableView()) fillTable();
-}, 60);
-const afterChange = soon(() => {
-  refreshTabs();
-  refreshStatus();
-  if (isTableView()) fillTable();
-}, 150);
+};
+const afterMove = soon(refresh, 60);
+const afterChange = soon(refresh, 150);
+
+const afterTyping = soon(refreshHint, 60);
 
 const show = (workbook: OpenedWorkbook): void => {
   grid?.close();
@@ -83,7 +115,19 @@ const show = (workbook: OpenedWorkbook): void => {
   document.title = `${workbook.title} · Oxygen Supply Functions`;
   byId("workbook-title").textContent = workbook.title;
   byId("charts-note").hidden = !Object.values(workbook.notes).some(({ hasCharts }) => hasCharts);
-  grid = openGrid(place, workbook, { moved: afterMove, changed: afterChange });
+  gridPlace.ariaBusy = "true";
+  const ready = (): void => {
+    gridPlace.ariaBusy = "false";
+    afterMove();
+  };
+  grid = openGrid(place, workbook, {
+    moved: afterMove,
+    changed: afterChange,
+    typed: afterTyping,
+    clicked: follow,
+    ready,
+  });
+  if (!isTableView()) grid.focus();
   afterMove();
 };
 
@@ -109,9 +153,23 @@ const start = async (): Promise<void> => {
   else await openSample(name);
 };
 
+/** Goes where the link of a cell leads; false if it has none. */
+const follow = (row: number, column: number): boolean => {
+  const from = activeSheet();
+  const target = from && opened?.notes[from.getSheetId()]?.links[cellName(row, column)];
+  if (!grid || !target) return false;
+  const mark = target.lastIndexOf("!");
+  const name = target.slice(0, mark).replace(/^'|'$/g, "").replace(/''/g, "'");
+  const sheet = mark < 0 ? from : grid.workbook.getSheetBySheetName(name);
+  if (!sheet || !/^\$?[A-Z]{1,3}\$?\d+/i.test(target.slice(mark + 1))) return false;
+  const { startRow, startColumn } = areaOf(target.slice(mark + 1));
+  grid.goTo(sheet.getSheetId(), startRow, startColumn);
+  return true;
+};
+
 const toggleTable = (): void => {
   results.hidden = !results.hidden;
-  gridPlace.hidden = isTableView();
+  gridPlace.inert = isTableView();
   tableButton.setAttribute("aria-pressed", String(isTableView()));
   if (isTableView()) {
     fillTable();
@@ -137,29 +195,52 @@ document.addEventListener("pointerdown", (event) => {
   if (!workbooks.contains(event.target as Node)) workbooks.open = false;
 });
 
-/** Before the grid sees them: F6 goes round toolbar, grid (or table) and sheet tabs; F8 shows the table. */
+/** Goes on to the next of toolbar, grid (or table) and sheet tabs. */
+const moveFocus = (backwards: boolean): void => {
+  const [toolbar, tabs] = [byId("toolbar"), byId("tabs")];
+  const stops = [
+    { has: toolbar, go: () => toolbar.querySelector("summary")?.focus() },
+    isTableView() ? { has: results, go: () => results.focus() } : { has: gridPlace, go: () => grid?.focus() },
+    { has: tabs, go: () => tabs.querySelector<HTMLElement>('[tabindex="0"]')?.focus() },
+  ];
+  const focused = document.activeElement;
+  const at = stops.findIndex(({ has }) => has.contains(focused));
+  // Lists of the grid stand outside its element.
+  const here = at >= 0 ? at : focused && focused !== document.body ? 1 : -1;
+  stops[(here + (backwards ? stops.length - 1 : 1)) % stops.length]?.go();
+};
+
+const goHome = (): boolean => {
+  const sheet = activeSheet();
+  if (sheet) grid?.goTo(sheet.getSheetId(), 0, 0);
+  return sheet !== null;
+};
+
+/** Keys of the page, seen before the grid sees them; true when the key is done with. */
+const takeKey = ({ key, ctrlKey, metaKey, altKey, shiftKey, target }: KeyboardEvent): boolean => {
+  if (altKey || metaKey) return false;
+  const inGrid = gridPlace.contains(target as Node) && grid !== null && grid.typing() === null;
+  if (ctrlKey) return key === "Home" && inGrid && goHome();
+  if (key === "F8") toggleTable();
+  else if (key === "F6") moveFocus(shiftKey);
+  else if (key === "Enter" && inGrid && !shiftKey) {
+    const { row, column } = grid!.activeCell();
+    return target instanceof HTMLInputElement ? false : follow(row, column);
+  } else return false;
+  return true;
+};
+
 window.addEventListener(
   "keydown",
   (event) => {
-    if (event.altKey || event.ctrlKey || event.metaKey) return;
-    if (event.key === "F8") toggleTable();
-    else if (event.key === "F6") {
-      const [toolbar, tabs] = [byId("toolbar"), byId("tabs")];
-      const stops = [
-        { has: toolbar, go: () => toolbar.querySelector("summary")?.focus() },
-        isTableView() ? { has: results, go: () => results.focus() } : { has: gridPlace, go: () => grid?.focus() },
-        { has: tabs, go: () => tabs.querySelector<HTMLElement>('[tabindex="0"]')?.focus() },
-      ];
-      const focused = document.activeElement;
-      const at = stops.findIndex(({ has }) => has.contains(focused));
-      // The editor of the grid lives outside the grid's own element.
-      const here = at >= 0 ? at : focused && focused !== document.body ? 1 : -1;
-      stops[(here + (event.shiftKey ? stops.length - 1 : 1)) % stops.length]?.go();
-    } else return;
+    if (!takeKey(event)) return;
     event.preventDefault();
     event.stopPropagation();
   },
   { capture: true },
 );
 
-start().catch((thrown: unknown) => showProblem(`The sheet did not start: ${thrown instanceof Error ? thrown.message : String(thrown)}.`));
+speakCompletion(say);
+start().catch((thrown: unknown) =>
+  showProblem(`The sheet did not start: ${thrown instanceof Error ? thrown.message : String(thrown)}.`),
+);

@@ -42,7 +42,10 @@ const fill: Cells = {
     ],
     [label("Make rate"), input(1.5, { name: "MakeRate" }), unit("L/h")],
     [label("Level now"), input(0), unit("L")],
-    [label("Metal of the line"), input("copper", { validation: { rule: { kind: "list", values: ["copper", "stainless"] } } })],
+    [
+      label("Metal of the line"),
+      input("copper", { validation: { rule: { kind: "list", values: ["copper", "stainless"] } } }),
+    ],
   ]),
   ...block("A10", [
     [heading("What comes out"), heading(), heading(), heading()],
