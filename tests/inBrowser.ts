@@ -3,7 +3,7 @@ import { startStaticServer, type RunningServer } from "../src/server/staticServe
 import { findBrowser, launchBrowser } from "../src/tooling/browser";
 import { builtFiles, buildTimeout } from "./builtFiles";
 
-/** Ends the title of every suite that needs a browser; tests/skippedBrowserReporter.js counts by it. */
+/** Ends the title of every suite that needs a browser; tests/skippedTestReporter.js counts by it. */
 const mark = "[browser]";
 
 export interface BrowserSuite {

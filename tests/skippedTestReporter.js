@@ -1,22 +1,28 @@
-/** Says in the last lines of a run how many browser tests could not run, so that a green run hides nothing. */
-class SkippedBrowserReporter {
+/** What a test needed and did not find, by the mark at the end of its own or its suite's title. */
+const needs = {
+  "[browser]": "no browser found. Install Chromium, Chrome or Edge, or set OXYGEN_BROWSER.",
+  "[validator]": "the Open XML validator comes for Linux on x64 only.",
+};
+
+/** Says in the last lines of a run how many tests could not run, so that a green run hides nothing. */
+class SkippedTestReporter {
   constructor() {
-    this.skipped = 0;
+    this.skipped = {};
   }
 
   onTestResult(_test, result) {
-    for (const { status, ancestorTitles } of result.testResults) {
-      if (status === "pending" && ancestorTitles.some((title) => title.endsWith("[browser]"))) this.skipped += 1;
+    for (const { status, ancestorTitles, title } of result.testResults) {
+      if (status !== "pending") continue;
+      const mark = Object.keys(needs).find((each) => [...ancestorTitles, title].some((words) => words.endsWith(each)));
+      if (mark) this.skipped[mark] = (this.skipped[mark] ?? 0) + 1;
     }
   }
 
   onRunComplete() {
-    if (this.skipped > 0) {
-      process.stderr.write(
-        `\n${this.skipped} browser tests skipped: no browser found. Install Chromium, Chrome or Edge, or set OXYGEN_BROWSER.\n`,
-      );
+    for (const [mark, count] of Object.entries(this.skipped)) {
+      process.stderr.write(`\n${count} ${mark.slice(1, -1)} tests skipped: ${needs[mark]}\n`);
     }
   }
 }
 
-module.exports = SkippedBrowserReporter;
+module.exports = SkippedTestReporter;

@@ -14,9 +14,9 @@ if (Number(process.versions.node.split(".")[0]) < oldest) {
 }
 
 if (!existsSync(path.join(project, "node_modules", "tsx", "package.json"))) {
-  console.log("Installing what the project needs (npm install). This happens once and takes a few minutes.");
+  console.log("Installing what the project needs (npm ci). This happens once and takes a few minutes.");
   // npm is a script of its own on Windows and can be started through a shell only; the words are fixed, not a user's.
-  const run = spawnSync("npm install", { cwd: project, stdio: "inherit", shell: true });
+  const run = spawnSync("npm ci", { cwd: project, stdio: "inherit", shell: true });
   if (run.status !== 0) {
     console.error("Installing failed; see the lines above. A computer without internet needs a copy of node_modules.");
     process.exit(run.status ?? 1);
