@@ -1,0 +1,166 @@
+import { wards } from "../../scenario/velmar";
+import {
+  block,
+  caution,
+  formats,
+  heading,
+  input,
+  label,
+  note,
+  output,
+  subtitle,
+  tabColours,
+  table,
+  tableCell,
+  tableHeader,
+  tableInput,
+  title,
+  total,
+  unit,
+  type CellDescription,
+  type SheetDescription,
+} from "../../writer";
+import { numberEntry, wordsEntry } from "../entries";
+
+const section = (words: string): CellDescription[] => [heading(words), ...Array.from({ length: 7 }, () => heading())];
+
+const tableFormats = [
+  undefined,
+  formats.oneDecimal,
+  formats.oneDecimal,
+  formats.oneDecimal,
+  formats.twoDecimals,
+  formats.whole,
+  formats.oneDecimal,
+  formats.whole,
+];
+
+/** Patients on oxygen by ward: the mean for volumes, the busy moment for flows. */
+export const demand: SheetDescription = {
+  name: "Demand",
+  columns: [32, 13, 13, 14, 14, 14, 14, 14],
+  tab: tabColours.input,
+  freezeAt: "A4",
+  print: { orientation: "landscape", pagesHigh: 1 },
+  cells: {
+    A1: title("Demand by ward"),
+    A2: subtitle(
+      "The mean sets how much goes in a day. The busy moment sets how many taps, regulators and litres a minute at once. Never plan one on the other.",
+      { across: 8 },
+    ),
+    ...block("A4", [
+      section("Patients on oxygen"),
+      [
+        label("Share of moments covered"),
+        input(0.95, {
+          name: "Level",
+          format: formats.percent,
+          validation: numberEntry(
+            "Share covered",
+            "Share of moments at which the number of patients is not passed: 95% or 0.95.",
+            0.5,
+            0.9999,
+          ),
+        }),
+        unit("of moments"),
+        note("Arrivals taken as random (Poisson); an outbreak is not random: use the surge.", { across: 5 }),
+      ],
+    ]),
+    ...block("A7", [
+      [
+        "Ward",
+        "Mean patients",
+        "Flow each [L/min]",
+        "Mean flow [L/min]",
+        "Patients at a busy moment",
+        "Flow at a busy moment [L/min]",
+      ].map((words) => tableHeader(words)),
+      ...wards.map((ward) => [
+        tableInput(ward.name, { validation: wordsEntry("Ward", "Ward or kind of patient.") }),
+        tableInput(ward.meanPatients, {
+          format: formats.oneDecimal,
+          validation: numberEntry("Mean patients", "Average number on oxygen over day and night.", 0, 10000),
+        }),
+        tableInput(ward.flow, {
+          format: formats.oneDecimal,
+          validation: numberEntry("Flow each", "Flow of one patient from the source, in L/min.", 0, 200),
+        }),
+      ]),
+      [
+        label("All wards together"),
+        total("=SUM(B8:B12)", { format: formats.oneDecimal }),
+        total(""),
+        total("=OXYGEN.DEMAND_FLOW(B8:B12,C8:C12)", { name: "MeanFlow", format: formats.oneDecimal }),
+        total("=OXYGEN.CENSUS_AT_LEVEL(SUM(B8:B12),Level)", { format: formats.whole }),
+        total("=OXYGEN.FLOW_AT_LEVEL(B8:B12,C8:C12,Level)", { name: "BusyFlow", format: formats.oneDecimal }),
+      ],
+    ]),
+    D8: { ...tableCell("=B8:B12*C8:C12"), spill: { formats: [formats.oneDecimal] } },
+    E8: { ...tableCell("=OXYGEN.CENSUS_AT_LEVEL(B8:B12,Level)"), spill: { formats: [formats.whole] } },
+    F8: { ...tableCell("=E8:E12*C8:C12"), spill: { formats: [formats.oneDecimal] } },
+    A14: note("The bottom line is less than the wards' busy moments added up: they seldom fall together.", {
+      across: 8,
+    }),
+    ...block("A16", [
+      section("What it comes to"),
+      ["", "Mean", "Busy moment", "unit"].map((words) => tableHeader(words)),
+      [
+        label("Flow at the patients"),
+        output("=MeanFlow", { format: formats.oneDecimal }),
+        output("=BusyFlow", { format: formats.oneDecimal }),
+        unit("L/min gas"),
+      ],
+      [
+        label("What the plants keep up all day"),
+        output("=SUM(OXYGEN.DELIVERED_FLOW('Site and plants'!E28:E29,'Site and plants'!B28:B29,DrawRatio))", {
+          format: formats.oneDecimal,
+        }),
+        null,
+        unit("L/min gas"),
+        note("From liquid made at this site, after transfer loss.", { across: 4 }),
+      ],
+      [
+        label("Liquid needed, net"),
+        output("=OXYGEN.LIQUID_FROM_GAS(OXYGEN.DAILY_DEMAND(B8:B12,C8:C12))", {
+          name: "NetNeed",
+          format: formats.oneDecimal,
+        }),
+        null,
+        unit("L/day"),
+        note("In the patients' vessels, before margin and transfer loss.", { across: 4 }),
+      ],
+      [
+        label("Liquid drawn, gross"),
+        output("=OXYGEN.GROSS_DRAW(NetNeed*(1+Margin),DrawRatio)", { name: "GrossNeed", format: formats.oneDecimal }),
+        null,
+        unit("L/day"),
+        note("Out of the plants, margin and transfer loss included. The plan's mean day.", { across: 4 }),
+      ],
+      [
+        label("Plants loaded to"),
+        output("=GrossNeed/MakePerDay", { name: "Loading", format: formats.percent }),
+        null,
+        unit("of make"),
+        note("Gross draw over what the plants make here with power all day. Over 100 %: stock falls every day.", {
+          across: 4,
+        }),
+      ],
+    ]),
+    ...block("A24", [section("Mean day, by ward")]),
+    A25: table("=OXYGEN.DEMAND_TABLE(A8:A12,B8:B12,C8:C12,CylinderContent)", {
+      spill: { total: true, formats: tableFormats },
+    }),
+    ...block("A33", [section("If the busy moment lasted all day, by ward (an upper bound, not a plan)")]),
+    A34: table("=OXYGEN.DEMAND_TABLE(A8:A12,E8:E12,C8:C12,CylinderContent)", {
+      spill: { total: true, formats: tableFormats },
+    }),
+    A41: note(
+      "Liquid is net, as it stands open to the air, before transfer loss. Cylinders of the size on Reorder; rounded up in each row and in the total.",
+      { across: 8 },
+    ),
+    A43: caution(
+      "Caution: planned flows are for planning. The clinician sets and watches each patient's flow and saturation.",
+      { across: 8 },
+    ),
+  },
+};

@@ -1,0 +1,279 @@
+import {
+  block,
+  caution,
+  formats,
+  heading,
+  input,
+  label,
+  note,
+  output,
+  subtitle,
+  tabColours,
+  tableCell,
+  tableHeader,
+  tableInput,
+  title,
+  unit,
+  withUnit,
+  type CellDescription,
+  type SheetDescription,
+} from "../../writer";
+import { choiceEntry, numberEntry, wholeEntry } from "../entries";
+
+const section = (words: string): CellDescription[] => [heading(words), ...Array.from({ length: 6 }, () => heading())];
+
+const points: readonly [number, number][] = [
+  [0.25, 5.6],
+  [0.5, 9.4],
+  [0.75, 13.5],
+  [1, 17.9],
+];
+
+const cables: readonly [number, number][] = [
+  [45, 16],
+  [45, 6],
+];
+
+/** Load, feeders, generators and fuel. */
+export const power: SheetDescription = {
+  name: "Power and fuel",
+  columns: [34, 14, 14, 15, 15, 14, 14],
+  tab: tabColours.result,
+  freezeAt: "A4",
+  print: { pagesHigh: 1 },
+  cells: {
+    A1: title("Power and fuel"),
+    A2: subtitle("Load of the plants, their feeders, and how long the fuel lasts with all plants making.", {
+      across: 7,
+    }),
+    ...block("A4", [
+      section("Load"),
+      [
+        label("All plants making"),
+        output("=OXYGEN.POWER_LOAD(PlantCounts,PlantWatts)", { name: "MakeLoad", format: formats.kilowatts }),
+      ],
+      [
+        label("All plants in standby, full"),
+        output("=OXYGEN.POWER_LOAD(PlantCounts,StandbyWatts)", { name: "StandbyLoad", format: formats.kilowatts }),
+      ],
+      [
+        label("Other load on the generators"),
+        input(6.5, {
+          name: "OtherLoad",
+          format: formats.oneDecimal,
+          validation: numberEntry("Other load", "Lights, cold room, pumps on the same generators, in kW.", 0, 100000),
+        }),
+        unit("kW"),
+        note("Not the hospital's own supply.", { across: 4 }),
+      ],
+      [label("Load to carry"), output("=MakeLoad+OtherLoad", { name: "Load", format: formats.kilowatts })],
+      [
+        label("Energy for a litre of liquid"),
+        output("=OXYGEN.ENERGY_PER_LITRE(MakeLoad,MakePerDay/24)", { format: withUnit(1, "kWh/L") }),
+        null,
+        note("At this site, in the plan's poorest month.", { across: 4 }),
+      ],
+      [
+        label("Energy a day, plants as loaded"),
+        output("=OXYGEN.DAILY_ENERGY(MakeLoad,24*MIN(1,Loading),StandbyLoad,1)", { format: formats.kilowattHours }),
+        null,
+        note("Making for their share of the day, standby for the rest.", { across: 4 }),
+      ],
+    ]),
+    ...block("A12", [
+      section("Feeder of one plant"),
+      [
+        label("Voltage"),
+        input(400, {
+          name: "Voltage",
+          format: formats.whole,
+          validation: numberEntry("Voltage", "Between lines for three phases; to neutral for one.", 12, 15000),
+        }),
+        unit("V"),
+      ],
+      [
+        label("Phases"),
+        input(3, { name: "Phases", format: formats.whole, validation: choiceEntry("Phases", "1 or 3.", ["1", "3"]) }),
+      ],
+      [
+        label("Power factor"),
+        input(0.85, {
+          name: "PowerFactor",
+          format: formats.twoDecimals,
+          validation: numberEntry("Power factor", "From the plate, 0.1 to 1.", 0.1, 1),
+        }),
+      ],
+      [
+        "Kind",
+        "Length one way [m]",
+        "Copper [mm²]",
+        "Running current [A]",
+        "Circuit, NEC size [A]",
+        "Voltage drop",
+        "State",
+      ].map((words) => tableHeader(words)),
+      ...cables.map(([length, area], index) => [
+        tableCell(`=Inputs!A${27 + index}`),
+        tableInput(length, {
+          format: formats.whole,
+          validation: numberEntry("Length", "Cable length one way, in metres.", 0.1, 10000),
+        }),
+        tableInput(area, {
+          format: formats.oneDecimal,
+          validation: numberEntry("Copper", "Conductor area in mm².", 0.5, 1000),
+        }),
+      ]),
+    ]),
+    D17: {
+      ...tableCell("=OXYGEN.LINE_CURRENT(PlantWatts/1000,Voltage,PowerFactor,Phases)"),
+      spill: { formats: [formats.oneDecimal] },
+    },
+    E17: { ...tableCell("=OXYGEN.CIRCUIT_NEEDED(D17:D18)"), spill: { formats: [formats.whole] } },
+    F17: {
+      ...tableCell("=OXYGEN.CABLE_DROP(D17:D18,B17:B18,C17:C18,Voltage,75,Phases)"),
+      spill: { formats: [formats.percentOneDecimal] },
+    },
+    G17: { ...tableCell('=IF(F17:F18>0.03,"over 3 %","ok")', { align: "center" }), spill: {} },
+    A19: note(
+      "Running current, not starting. Circuit: next size of NEC 240.6(A) at or above 1.25 × the current. Three per cent is a usual aim for a feeder, common practice. Local code decides.",
+      { across: 7 },
+    ),
+    ...block("A21", [
+      section("Generators"),
+      [
+        label("Rated power each"),
+        input(64, {
+          name: "UnitPower",
+          format: formats.whole,
+          validation: numberEntry("Rated power", "Prime power on the plate, in kW.", 0.5, 100000),
+        }),
+        unit("kW"),
+        note("Prime rating, not standby rating.", { across: 4 }),
+      ],
+      [
+        label("On site"),
+        input(2, {
+          name: "GeneratorCount",
+          format: formats.whole,
+          validation: wholeEntry("On site", "Generators of this size.", 0, 1000),
+        }),
+        unit("generators"),
+      ],
+      [
+        label("Running at a time"),
+        input(2, {
+          name: "GeneratorsRunning",
+          format: formats.whole,
+          validation: wholeEntry("Running", "Generators that share the load.", 1, 1000),
+        }),
+        unit("generators"),
+      ],
+      [
+        label("Intake air"),
+        input(40, {
+          name: "IntakeAir",
+          format: formats.whole,
+          validation: numberEntry("Intake air", "Hottest air at the intake, in °C.", -40, 60),
+        }),
+        unit("°C"),
+      ],
+      [
+        label("Lost each 300 m above 300 m"),
+        input(0.03, {
+          name: "LossPer300m",
+          format: formats.percentOneDecimal,
+          validation: numberEntry("Altitude loss", "The maker's figure.", 0, 0.5),
+        }),
+        unit("share"),
+      ],
+      [
+        label("Lost each 5 °C above 25 °C"),
+        input(0.02, {
+          name: "LossPer5c",
+          format: formats.percentOneDecimal,
+          validation: numberEntry("Heat loss", "The maker's figure.", 0, 0.5),
+        }),
+        unit("share"),
+      ],
+      [
+        label("Power each, here"),
+        output("=OXYGEN.GENERATOR_DERATED(UnitPower,Altitude,IntakeAir,LossPer300m,LossPer5c)", {
+          name: "PowerHere",
+          format: formats.kilowatts,
+        }),
+      ],
+      [
+        label("Needed, with one spare"),
+        output("=OXYGEN.GENERATORS_NEEDED(Load,PowerHere)", { name: "GeneratorsNeeded", format: formats.whole }),
+        unit("generators"),
+        note(
+          '=IF(GeneratorsNeeded>GeneratorCount,"TOO FEW: "&GeneratorCount&" on site. With none spare a fault is an outage.","Enough on site.")',
+          { across: 4 },
+        ),
+      ],
+      [
+        label("Start of the largest plant"),
+        output("=OXYGEN.START_KVA(MAX(PlantWatts)/1000,6.3)", { format: withUnit(0, "kVA") }),
+        null,
+        note("Code letter H, 6.3 kVA/hp, taken as one motor. Start one after the other.", { across: 4 }),
+      ],
+    ]),
+    ...block("A32", [
+      section("Fuel"),
+      [
+        label("Usable fuel on site"),
+        input(4200, {
+          name: "Fuel",
+          format: formats.whole,
+          validation: numberEntry("Fuel", "Litres that can be pumped out; not what the tank is called.", 0, 1e7),
+        }),
+        unit("L"),
+      ],
+      [
+        label("Of it kept for other uses"),
+        input(400, {
+          name: "FuelKeep",
+          format: formats.whole,
+          validation: numberEntry("Kept", "Litres not for the plants.", 0, 1e7),
+        }),
+        unit("L"),
+      ],
+      [tableHeader("Maker's points: load"), tableHeader("Fuel [L/h]")],
+      ...points.map(([load, fuel]) => [
+        tableInput(load, { format: formats.percent, validation: numberEntry("Load", "Share of rated power.", 0, 1.2) }),
+        tableInput(fuel, {
+          format: formats.oneDecimal,
+          validation: numberEntry("Fuel", "Litres an hour at that load.", 0, 10000),
+        }),
+      ]),
+      [
+        label("One generator burns"),
+        output("=OXYGEN.FUEL_RATE(Load/GeneratorsRunning,UnitPower,A36:A39,B36:B39)", {
+          name: "FuelPerHour",
+          format: withUnit(1, "L/h"),
+        }),
+        null,
+        note("All plants making, all day: the cautious end.", { across: 4 }),
+      ],
+      [
+        label("Fuel a day"),
+        output("=OXYGEN.FUEL_PER_DAY(FuelPerHour,24,GeneratorsRunning)", {
+          name: "FuelDaily",
+          format: withUnit(0, "L/day"),
+        }),
+      ],
+      [
+        label("Fuel lasts"),
+        output("=OXYGEN.FUEL_DAYS(Fuel,FuelDaily,FuelKeep)", { name: "FuelLasts", format: formats.days }),
+      ],
+    ]),
+    A44: caution(
+      "Caution: wiring and breakers by a licensed electrician to the local code. Fuel and exhaust well away from oxygen and downwind; the fire code says how far.",
+      { across: 7 },
+    ),
+  },
+  conditional: [
+    { range: "G17:G18", when: '=G17<>"ok"', mark: "attention" },
+    { range: "B29", when: "=GeneratorsNeeded>GeneratorCount", mark: "danger" },
+  ],
+};
