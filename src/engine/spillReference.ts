@@ -70,8 +70,19 @@ export class Single extends BaseFunction {
   }
 }
 
+/** Is this a name right behind a minus sign? The engine takes "-Rate" for one unknown name. */
+const isNegatedName = (nodes: readonly FormulaNode[], index: number): boolean => {
+  const node = nodes[index]!;
+  const before = nodes
+    .slice(0, index)
+    .filter((earlier) => earlier.kind !== "text" || earlier.text.trim() !== "")
+    .at(-1);
+  return node.kind === "name" && !node.text.startsWith("[") && before?.kind === "text" && before.text === "-";
+};
+
 const withCalls = (nodes: readonly FormulaNode[]): FormulaNode[] =>
-  nodes.map((node): FormulaNode => {
+  nodes.map((node, index): FormulaNode => {
+    if (isNegatedName(nodes, index)) return { kind: "group", items: [node] };
     switch (node.kind) {
       case "spill":
         return { kind: "call", name: "ANCHORARRAY", args: [withCalls([node.of])] };
@@ -86,6 +97,8 @@ const withCalls = (nodes: readonly FormulaNode[]): FormulaNode[] =>
     }
   });
 
-/** The formula with `D4#` written as ANCHORARRAY(D4) and `@x` as SINGLE(x), the only forms the engine computes. */
+/** The formula with `D4#` as ANCHORARRAY(D4), `@x` as SINGLE(x) and `-Rate` as -(Rate), the only forms the engine computes. */
 export const spellOutOperators = (formula: string): string =>
-  /[#@]/.test(formula) ? `=${printFormula(withCalls(parseFormula(formula.replace(/^=/, ""))))}` : formula;
+  /[#@]|-\s*[\p{L}_\\]/u.test(formula)
+    ? `=${printFormula(withCalls(parseFormula(formula.replace(/^=/, ""))))}`
+    : formula;

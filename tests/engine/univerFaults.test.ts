@@ -56,6 +56,11 @@ test("SORT sorts the range it reads for every later formula", async () => {
   expect(sheet.cell("C1").v).toBe(1 + 20 + 300);
 });
 
+test("a name behind a minus sign is not known", async () => {
+  sheet = await openLiveSheet({ A1: { f: "=LET(rate,5,-rate)" }, A2: { f: "=LET(rate,5,-(rate))" } });
+  expect([sheet.cell("A1").v, sheet.cell("A2").v]).toEqual(["#NAME?", -5]);
+});
+
 test("a comparison with an array finds what another array held", async () => {
   sheet = await openLiveSheet({ A1: { f: "=SUM((SORT({3;1;2})=2)*1)" }, A2: { f: "=SUM((SORT({8;7;9})=2)*1)" } });
   expect([sheet.cell("A1").v, sheet.cell("A2").v]).not.toEqual([1, 0]);

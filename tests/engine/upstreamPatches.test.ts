@@ -66,6 +66,16 @@ test("@ gives the cell of the same row", async () => {
   expect([sheet.cell("B1").v, sheet.cell("B2").v]).toEqual([7, 8]);
 });
 
+test("a name may stand behind a minus sign", async () => {
+  await open({
+    A1: { f: "=LET(rate,5,-rate)" },
+    A2: { f: "=LET(rate,5,SUM(- rate,1))" },
+    A3: { f: "=LET(rate,5,3*-rate)" },
+    A4: { f: "=LET(rate,5,7-rate)" },
+  });
+  expect(["A1", "A2", "A3", "A4"].map((at) => sheet.cell(at).v)).toEqual([-5, -4, -15, 2]);
+});
+
 test("a boolean is read as one", async () => {
   await open({ A1: { f: "=TRUE" }, A2: { f: "=1=2" } });
   expect([fromEngineCell(sheet.cell("A1")), fromEngineCell(sheet.cell("A2"))]).toEqual([true, false]);
