@@ -9,13 +9,33 @@ const only = (name, from, to, comment) => ({
 
 module.exports = {
   forbidden: [
-    only("functions", "functions", ["arguments", "models", "excel"], "a function reads its arguments and calls a model"),
+    only(
+      "functions",
+      "functions",
+      ["arguments", "models", "excel"],
+      "a function reads its arguments and calls a model",
+    ),
     only("models", "models", ["models"], "a model is plain arithmetic"),
-    only("arguments", "arguments", ["arguments", "models", "excel"], "arguments know cells, their errors, and the ranges and words that models hold"),
+    only(
+      "arguments",
+      "arguments",
+      ["arguments", "models", "excel"],
+      "arguments know cells, their errors, and the ranges and words that models hold",
+    ),
     only("excel", "excel", ["excel", "catalogue/generated"], "the boundary knows the functions by the generated list"),
-    only("catalogue", "catalogue", ["catalogue", "functions", "arguments", "excel"], "the reader joins what the function files say"),
+    only(
+      "catalogue",
+      "catalogue",
+      ["catalogue", "functions", "arguments", "excel"],
+      "the reader joins what the function files say",
+    ),
     only("engine", "engine", ["engine", "catalogue", "excel"], "the local engine registers the catalogue's functions"),
-    only("workbooks", "workbooks", ["workbooks", "catalogue", "engine", "excel"], "samples are calculated by the local engine"),
+    only(
+      "workbooks",
+      "workbooks",
+      ["workbooks", "catalogue", "engine", "excel"],
+      "samples are calculated by the local engine",
+    ),
     only("pane", "pane", ["pane", "catalogue", "excel"], "the pane shows the catalogue"),
     only("sheet", "sheet", ["sheet", "catalogue", "engine", "excel", "pane"], "the local sheet shows samples live"),
     only("server", "server", ["server"], "a static server"),

@@ -3,8 +3,22 @@ import tseslint from "typescript-eslint";
 
 /** What the functions' runtime on Windows does not have, or what would make a function impure. */
 const absentInFunctionsRuntime = [
-  "window", "document", "navigator", "localStorage", "sessionStorage", "indexedDB", "fetch", "XMLHttpRequest", "WebSocket",
-  "Intl", "WebAssembly", "setTimeout", "setInterval", "process", "require", "console",
+  "window",
+  "document",
+  "navigator",
+  "localStorage",
+  "sessionStorage",
+  "indexedDB",
+  "fetch",
+  "XMLHttpRequest",
+  "WebSocket",
+  "Intl",
+  "WebAssembly",
+  "setTimeout",
+  "setInterval",
+  "process",
+  "require",
+  "console",
 ].map((name) => ({ name, message: "The functions are pure and run in a JavaScript-only engine." }));
 
 export default tseslint.config(
@@ -46,7 +60,10 @@ export default tseslint.config(
       "no-restricted-syntax": [
         "error",
         { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: "Nothing reads the clock." },
-        { selector: "ThrowStatement", message: "A thrown error loses its words in Excel; return invalid(…) or noAnswer(…)." },
+        {
+          selector: "ThrowStatement",
+          message: "A thrown error loses its words in Excel; return invalid(…) or noAnswer(…).",
+        },
       ],
     },
   },
@@ -55,7 +72,16 @@ export default tseslint.config(
   { files: ["src/excel/**/*.ts", "tests/**/*.ts", "src/pane/**/*.ts"], rules: { "no-restricted-globals": "off" } },
   {
     files: ["**/*.js", "**/*.cjs", "**/*.mjs"],
-    languageOptions: { globals: { module: "writable", require: "readonly", process: "readonly", __dirname: "readonly", console: "readonly", URL: "readonly" } },
+    languageOptions: {
+      globals: {
+        module: "writable",
+        require: "readonly",
+        process: "readonly",
+        __dirname: "readonly",
+        console: "readonly",
+        URL: "readonly",
+      },
+    },
     rules: { "@typescript-eslint/no-require-imports": "off" },
   },
 );

@@ -9,12 +9,17 @@ const byId = new Map(found.map((each) => [each.record.id, each]));
 const callById = (id: string) => byId.get(id)?.call;
 
 /** A result cell as an example writes it. */
-const plain = (cell: unknown): unknown => (typeof cell === "object" && cell !== null && "basicValue" in cell ? (cell as { basicValue: number }).basicValue : cell);
+const plain = (cell: unknown): unknown =>
+  typeof cell === "object" && cell !== null && "basicValue" in cell
+    ? (cell as { basicValue: number }).basicValue
+    : cell;
 
 const allowedCell = (cell: unknown): boolean => {
   if (cell instanceof CellError) return (cell.code === "#VALUE!" || cell.code === "#N/A") && cell.message.length > 0;
   const value = plain(cell);
-  return (typeof value === "number" && Number.isFinite(value)) || typeof value === "string" || typeof value === "boolean";
+  return (
+    (typeof value === "number" && Number.isFinite(value)) || typeof value === "string" || typeof value === "boolean"
+  );
 };
 
 const firstCells = (read: ReadFunction) => argumentCells(firstExample(read.record), callById);
@@ -45,7 +50,9 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
     const wanted = example.result;
     if (Array.isArray(wanted)) {
       expect(result.map((line) => line.length)).toEqual(wanted.map((line) => line.length));
-      wanted.forEach((line, row) => line.forEach((cell, column) => expectCell(result[row]![column], cell, example.tolerance)));
+      wanted.forEach((line, row) =>
+        line.forEach((cell, column) => expectCell(result[row]![column], cell, example.tolerance)),
+      );
     } else if (typeof wanted === "object") {
       const got = result[0]![0] as CellError;
       expect(got).toBeInstanceOf(CellError);
@@ -70,14 +77,20 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
     const missing = record.arguments
       .filter((argument) => argument.default !== undefined)
       .filter((argument) => {
-        const row = constantRows.find((each) => each.name === `${argument.name} (${record.id})`) ?? constantRows.find((each) => each.name === argument.name);
+        const row =
+          constantRows.find((each) => each.name === `${argument.name} (${record.id})`) ??
+          constantRows.find((each) => each.name === argument.name);
         return row?.value !== argument.default;
       });
     expect(missing.map((argument) => `${argument.name}=${defaultWords(argument.default!)}`)).toEqual([]);
   });
 
   it("gives only results a cell can hold", () => {
-    expect(call(...firstCells(read)).flat().filter((cell) => !allowedCell(cell))).toEqual([]);
+    expect(
+      call(...firstCells(read))
+        .flat()
+        .filter((cell) => !allowedCell(cell)),
+    ).toEqual([]);
   });
 
   it("is pure: the input is left alone and the answer repeats", () => {
@@ -100,14 +113,37 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
     };
 
     it("answers every kind of cell with a value or words", () => {
-      for (const cell of [null, undefined, "", 0, -1, 1e300, -1e300, 1e-300, NaN, Infinity, true, false, "text", "5 parsecs", "7", {}, { type: "Double", basicValue: 2 }, { type: "Entity", basicValue: "#VALUE!" }, 43000.5]) {
+      for (const cell of [
+        null,
+        undefined,
+        "",
+        0,
+        -1,
+        1e300,
+        -1e300,
+        1e-300,
+        NaN,
+        Infinity,
+        true,
+        false,
+        "text",
+        "5 parsecs",
+        "7",
+        {},
+        { type: "Double", basicValue: 2 },
+        { type: "Entity", basicValue: "#VALUE!" },
+        43000.5,
+      ]) {
         const result = call(...replaced(firstCells(read), index, cell));
         expect({ cell, wrong: result.flat().filter((each) => !allowedCell(each)) }).toEqual({ cell, wrong: [] });
       }
     });
 
     it("lets an error cell out unchanged", () => {
-      for (const error of [invalid("from elsewhere"), { type: "Error", basicType: "Error", basicValue: "#DIV/0!", errorType: "Div0" }]) {
+      for (const error of [
+        invalid("from elsewhere"),
+        { type: "Error", basicType: "Error", basicValue: "#DIV/0!", errorType: "Div0" },
+      ]) {
         const result = call(...replaced(firstCells(read), index, error));
         expect(result.flat().every((cell) => cell === error)).toBe(true);
       }
@@ -118,8 +154,10 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
         const cells = Array.from({ length: args.names.length }, (_, at) => firstCells(read)[at]);
         cells[index] = undefined;
         const left = JSON.stringify(call(...cells));
-        for (const blank of [null, ""]) expect(JSON.stringify(call(...replaced(firstCells(read), index, blank)))).toBe(left);
-        if (reader.defaultValue !== undefined) expect(JSON.stringify(call(...replaced(firstCells(read), index, reader.defaultValue)))).toBe(left);
+        for (const blank of [null, ""])
+          expect(JSON.stringify(call(...replaced(firstCells(read), index, blank)))).toBe(left);
+        if (reader.defaultValue !== undefined)
+          expect(JSON.stringify(call(...replaced(firstCells(read), index, reader.defaultValue)))).toBe(left);
       });
     } else {
       it("refuses a blank and names the argument", () => {
@@ -138,14 +176,18 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
     }
   });
 
-  const broadcasting = args.names.flatMap((name, index) => (args.readers[index]!.shape === "cell" ? [[name, index] as const] : []));
+  const broadcasting = args.names.flatMap((name, index) =>
+    args.readers[index]!.shape === "cell" ? [[name, index] as const] : [],
+  );
   if (record.result.table) {
     if (broadcasting.length > 0) {
       it("refuses a range where one cell is wanted", () => {
         for (const [name, index] of broadcasting) {
           const cells = firstCells(read);
           cells[index] = [[1], [1]];
-          const result = call(...Array.from({ length: Math.max(cells.length, index + 1) }, (_, at) => cells[at]))[0]![0] as CellError;
+          const result = call(
+            ...Array.from({ length: Math.max(cells.length, index + 1) }, (_, at) => cells[at]),
+          )[0]![0] as CellError;
           expect(result).toBeInstanceOf(CellError);
           expect(result.message).toContain(name);
         }
@@ -159,19 +201,32 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
     const cell = cells[index]?.[0]?.[0] ?? (args.readers[index]!.defaultValue as unknown) ?? null;
     const single = JSON.stringify(call(...replaced(cells, index, cell))[0]![0]);
     const error = invalid("from elsewhere");
-    cells[index] = [[cell, error], [cell, cell], [error, cell]];
+    cells[index] = [
+      [cell, error],
+      [cell, cell],
+      [error, cell],
+    ];
     const block = call(...cells);
     expect(block.map((line) => line.length)).toEqual([2, 2, 2]);
     expect(block[0]![1]).toBe(error);
     expect(block[2]![0]).toBe(error);
-    expect([block[0]![0], block[1]![0], block[1]![1], block[2]![1]].map((each) => JSON.stringify(each))).toEqual([single, single, single, single]);
+    expect([block[0]![0], block[1]![0], block[1]![1], block[2]![1]].map((each) => JSON.stringify(each))).toEqual([
+      single,
+      single,
+      single,
+      single,
+    ]);
   });
 
   if (broadcasting.length > 1) {
     it("answers #N/A with words where a cell has no partner", () => {
       const [first, second] = broadcasting as [readonly [string, number], readonly [string, number]];
-      const cells = Array.from({ length: Math.max(firstCells(read).length, second[1] + 1) }, (_, at) => firstCells(read)[at]);
-      const repeat = (index: number, times: number) => Array.from({ length: times }, () => [cells[index]?.[0]?.[0] ?? null]);
+      const cells = Array.from(
+        { length: Math.max(firstCells(read).length, second[1] + 1) },
+        (_, at) => firstCells(read)[at],
+      );
+      const repeat = (index: number, times: number) =>
+        Array.from({ length: times }, () => [cells[index]?.[0]?.[0] ?? null]);
       cells[first[1]] = repeat(first[1], 2);
       cells[second[1]] = repeat(second[1], 3);
       const result = call(...cells);

@@ -44,7 +44,8 @@ export const isBlank = (cell: unknown): boolean =>
 export function plainCell(cell: unknown): unknown {
   if (typeof cell === "object" && cell !== null && !isErrorCell(cell)) {
     const { basicValue } = cell as { basicValue?: unknown };
-    if (typeof basicValue === "number" || typeof basicValue === "string" || typeof basicValue === "boolean") return basicValue;
+    if (typeof basicValue === "number" || typeof basicValue === "string" || typeof basicValue === "boolean")
+      return basicValue;
   }
   return cell;
 }

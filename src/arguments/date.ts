@@ -15,10 +15,18 @@ const epochSerial = 25569;
 export function serialOfIso(text: string): number | undefined {
   const match = isoText.exec(text.trim());
   if (!match) return undefined;
-  const [year, month, day, hour, minute, second] = match.slice(1).map((part) => Number(part ?? 0)) as [number, number, number, number, number, number];
+  const [year, month, day, hour, minute, second] = match.slice(1).map((part) => Number(part ?? 0)) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
   const date = new Date(Date.UTC(year, month - 1, day));
   date.setUTCFullYear(year);
-  if (date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day || hour > 23 || minute > 59 || second > 59) return undefined;
+  if (date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day || hour > 23 || minute > 59 || second > 59)
+    return undefined;
   return date.getTime() / 86400000 + epochSerial + (hour * 3600 + minute * 60 + second) / 86400;
 }
 
@@ -54,10 +62,12 @@ export class DateArgument<T extends number | undefined = number> implements Cell
     if (isBlank(plain)) return this.optional ? (undefined as T) : refuse(label, "is blank; enter a date");
     if (typeof plain === "string") {
       const serial = serialOfIso(plain);
-      if (serial === undefined) return refuse(label, `${quoteCell(plain)} is text, not a date; enter a date, or text as YYYY-MM-DD`);
+      if (serial === undefined)
+        return refuse(label, `${quoteCell(plain)} is text, not a date; enter a date, or text as YYYY-MM-DD`);
       return this.inRange(serial, label);
     }
-    if (typeof plain !== "number" || !Number.isFinite(plain)) return refuse(label, `is ${quoteCell(plain)}; enter a date`);
+    if (typeof plain !== "number" || !Number.isFinite(plain))
+      return refuse(label, `is ${quoteCell(plain)}; enter a date`);
     return this.inRange(plain, label);
   }
 

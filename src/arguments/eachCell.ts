@@ -89,7 +89,11 @@ function extentOf(readers: readonly Argument[], given: Given): Extent {
   return { rows, columns };
 }
 
-function failEverywhere<A extends Readonly<Record<string, Argument>>>(args: CellArguments<A>, given: Given, failure: CellError): CellTable {
+function failEverywhere<A extends Readonly<Record<string, Argument>>>(
+  args: CellArguments<A>,
+  given: Given,
+  failure: CellError,
+): CellTable {
   const { rows, columns } = extentOf(args.readers, given);
   return Array.from({ length: rows }, () => Array.from({ length: columns }, () => failure));
 }
@@ -200,5 +204,7 @@ export function sameLength(lists: Readonly<Record<string, readonly unknown[] | u
   if (!first) return undefined;
   const other = given.find(([, values]) => values.length !== first[1].length);
   if (!other) return undefined;
-  return invalid(`${first[0]} has ${first[1].length} and ${other[0]} has ${other[1].length} cells; they must go together one by one`);
+  return invalid(
+    `${first[0]} has ${first[1].length} and ${other[0]} has ${other[1].length} cells; they must go together one by one`,
+  );
 }

@@ -12,12 +12,16 @@ const decimalComma = /^[+\-−]?\d+,\d+(?!\d)/;
 function readText(text: string, measure: Measure | null, wanted: string): number | { problem: string } {
   const trimmed = text.trim();
   if (groupedDigits.test(trimmed)) return { problem: `${quoteCell(text)} has a thousands separator; write it without` };
-  if (decimalComma.test(trimmed)) return { problem: `${quoteCell(text)} has a decimal comma inside text; write a full stop, or enter a number` };
+  if (decimalComma.test(trimmed))
+    return { problem: `${quoteCell(text)} has a decimal comma inside text; write a full stop, or enter a number` };
   const match = numberThenUnit.exec(trimmed);
   if (!match) return { problem: `${quoteCell(text)} is not a number; ${wanted}` };
   const amount = Number(match[1]!.replace("−", "-"));
   const unit = match[2]!;
-  if (unit === "") return { problem: `${quoteCell(text)} is text that looks like a number; enter it as a number${measure ? " or write its unit" : ""}` };
+  if (unit === "")
+    return {
+      problem: `${quoteCell(text)} is text that looks like a number; enter it as a number${measure ? " or write its unit" : ""}`,
+    };
   const conversion = measure?.units.get(unitKey(unit));
   if (conversion) return amount * conversion.factor + (conversion.offset ?? 0);
   const elsewhere = measuredBy(unit);
@@ -36,7 +40,8 @@ const unlimited: Limits = { min: -Number.MAX_VALUE, max: Number.MAX_VALUE, words
 
 /** The largest double below a number, so that "under 1" needs no flag of its own on the fast path. */
 const justBelow = (value: number): number => value - Math.abs(value) * Number.EPSILON * 0.5;
-const justAbove = (value: number): number => (value === 0 ? Number.MIN_VALUE : value + Math.abs(value) * Number.EPSILON);
+const justAbove = (value: number): number =>
+  value === 0 ? Number.MIN_VALUE : value + Math.abs(value) * Number.EPSILON;
 
 /**
  * A number with a unit. A cell that is already a finite number inside the limits is taken as it is; everything else
@@ -98,17 +103,29 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
 
   /** From `low` to anything under `high`. */
   fromToBelow(low: number, high: number): Quantity<T> {
-    return this.limited(low, justBelow(high), `from ${formatNumber(low)} to under ${formatNumber(high)}${this.unitWords}`);
+    return this.limited(
+      low,
+      justBelow(high),
+      `from ${formatNumber(low)} to under ${formatNumber(high)}${this.unitWords}`,
+    );
   }
 
   /** Anything above `low`, up to `high`. */
   aboveTo(low: number, high: number): Quantity<T> {
-    return this.limited(justAbove(low), high, `above ${formatNumber(low)} and at most ${formatNumber(high)}${this.unitWords}`);
+    return this.limited(
+      justAbove(low),
+      high,
+      `above ${formatNumber(low)} and at most ${formatNumber(high)}${this.unitWords}`,
+    );
   }
 
   /** Anything between the two, both left out. */
   inside(low: number, high: number): Quantity<T> {
-    return this.limited(justAbove(low), justBelow(high), `above ${formatNumber(low)} and under ${formatNumber(high)}${this.unitWords}`);
+    return this.limited(
+      justAbove(low),
+      justBelow(high),
+      `above ${formatNumber(low)} and under ${formatNumber(high)}${this.unitWords}`,
+    );
   }
 
   whole(): Quantity<T> {

@@ -1,12 +1,24 @@
 import type { CellError } from "../excel/cellValues";
 import { isErrorCell } from "../excel/cellValues";
 import { TextArgument } from "./text";
-import { type CellArgument, type Failure, type Primitive, type RangeArgument, isBlank, isFailure, plainCell, refuse } from "./argument";
+import {
+  type CellArgument,
+  type Failure,
+  type Primitive,
+  type RangeArgument,
+  isBlank,
+  isFailure,
+  plainCell,
+  refuse,
+} from "./argument";
 
 type Cells = readonly (readonly unknown[])[];
 
 const isMissing = (cells: Cells | null | undefined): cells is null | undefined =>
-  cells === null || cells === undefined || cells.length === 0 || (cells.length === 1 && cells[0]!.length === 1 && isBlank(plainCell(cells[0]![0])));
+  cells === null ||
+  cells === undefined ||
+  cells.length === 0 ||
+  (cells.length === 1 && cells[0]!.length === 1 && isBlank(plainCell(cells[0]![0])));
 
 /** A cell's place as error words give it: "row 3" of a column, "cell 3" of a row, "row 2, column 3" of a block. */
 function placeIn(cells: Cells, row: number, column: number): string {
@@ -15,7 +27,10 @@ function placeIn(cells: Cells, row: number, column: number): string {
 }
 
 /** A row or column (or block, read row by row) of values of one kind. */
-export class ListArgument<E extends Primitive, T extends readonly E[] | undefined = readonly E[]> implements RangeArgument<T> {
+export class ListArgument<
+  E extends Primitive,
+  T extends readonly E[] | undefined = readonly E[],
+> implements RangeArgument<T> {
   readonly shape = "range";
   readonly defaultValue = undefined;
 
@@ -45,7 +60,12 @@ export class ListArgument<E extends Primitive, T extends readonly E[] | undefine
       const line = rows[row]!;
       for (let column = 0; column < line.length; column++) {
         const cell = line[column];
-        if (typeof cell === "number" && cell >= element.min && cell <= element.max && !(element.wholeOnly && !Number.isInteger(cell))) {
+        if (
+          typeof cell === "number" &&
+          cell >= element.min &&
+          cell <= element.max &&
+          !(element.wholeOnly && !Number.isInteger(cell))
+        ) {
           values.push(cell as E);
           continue;
         }
@@ -69,7 +89,10 @@ export type Row<C extends Columns> = { [K in keyof C]: C[K] extends CellArgument
  * A range of records, one row each. A header row is passed over: a first row in which every cell that should hold a
  * number, date or flag holds text that is none. Rows that are wholly blank are passed over too.
  */
-export class TableArgument<C extends Columns, T extends readonly Row<C>[] | undefined = readonly Row<C>[]> implements RangeArgument<T> {
+export class TableArgument<
+  C extends Columns,
+  T extends readonly Row<C>[] | undefined = readonly Row<C>[],
+> implements RangeArgument<T> {
   readonly shape = "range";
   readonly unit = "";
   readonly defaultValue = undefined;
@@ -107,7 +130,10 @@ export class TableArgument<C extends Columns, T extends readonly Row<C>[] | unde
       if (line.every((cell) => isBlank(plainCell(cell)))) continue;
       const record: Record<string, unknown> = {};
       for (let column = 0; column < names.length; column++) {
-        const value = readers[column]!.read(line[column], `${label} row ${index + 1}, ${names[column]!.replace(/_/g, " ")}`);
+        const value = readers[column]!.read(
+          line[column],
+          `${label} row ${index + 1}, ${names[column]!.replace(/_/g, " ")}`,
+        );
         if (isFailure(value)) return value;
         record[names[column]!] = value;
       }
@@ -121,7 +147,13 @@ export class TableArgument<C extends Columns, T extends readonly Row<C>[] | unde
     const first = cells[0]!.map(plainCell);
     if (!first.every((cell) => isBlank(cell) || typeof cell === "string")) return false;
     const told = first.filter((cell, column) => !isBlank(cell) && !(readers[column] instanceof TextArgument));
-    return told.length > 0 && first.every((cell, column) => isBlank(cell) || readers[column] instanceof TextArgument || isFailure(readers[column]!.read(cell, "")));
+    return (
+      told.length > 0 &&
+      first.every(
+        (cell, column) =>
+          isBlank(cell) || readers[column] instanceof TextArgument || isFailure(readers[column]!.read(cell, "")),
+      )
+    );
   }
 }
 

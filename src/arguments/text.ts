@@ -79,10 +79,19 @@ export class ChoiceArgument<T extends string | undefined> implements CellArgumen
 }
 
 /** One word of a list. */
-export const choice = <C extends string>(choices: readonly C[], aliases: Readonly<Record<string, C>> = {}): ChoiceArgument<C> =>
-  new ChoiceArgument<C>(choices, aliases);
+export const choice = <C extends string>(
+  choices: readonly C[],
+  aliases: Readonly<Record<string, C>> = {},
+): ChoiceArgument<C> => new ChoiceArgument<C>(choices, aliases);
 
-const flagWords: Readonly<Record<string, boolean>> = { true: true, yes: true, "1": true, false: false, no: false, "0": false };
+const flagWords: Readonly<Record<string, boolean>> = {
+  true: true,
+  yes: true,
+  "1": true,
+  false: false,
+  no: false,
+  "0": false,
+};
 
 /** TRUE or FALSE; 1, 0, yes and no are taken too, since some sheets hold them for it. */
 export class FlagArgument<T extends boolean | undefined = boolean> implements CellArgument<T> {
@@ -104,7 +113,8 @@ export class FlagArgument<T extends boolean | undefined = boolean> implements Ce
   read(cell: unknown, label: string): T | Failure {
     if (isErrorCell(cell)) return cell as CellError;
     const plain = plainCell(cell);
-    if (isBlank(plain)) return this.optional ? (this.defaultValue as T) : refuse(label, "is blank; enter TRUE or FALSE");
+    if (isBlank(plain))
+      return this.optional ? (this.defaultValue as T) : refuse(label, "is blank; enter TRUE or FALSE");
     const flag = ownEntry(flagWords, String(plain).trim().toLowerCase());
     return flag === undefined ? refuse(label, `is ${quoteCell(plain)}; enter TRUE or FALSE`) : (flag as T);
   }

@@ -33,13 +33,7 @@ const horsepower = (550 * foot * pound * 9.80665) / 1000;
 
 /** Spellings are compared without case, spaces, superscripts or full stops. */
 export const unitKey = (unit: string): string =>
-  unit
-    .toLowerCase()
-    .replace(/[\s.]/g, "")
-    .replace(/º/g, "°")
-    .replace(/²/g, "2")
-    .replace(/³/g, "3")
-    .replace(/μ/g, "µ");
+  unit.toLowerCase().replace(/[\s.]/g, "").replace(/º/g, "°").replace(/²/g, "2").replace(/³/g, "3").replace(/μ/g, "µ");
 
 type Spellings = Record<string, number | Conversion>;
 
@@ -65,7 +59,12 @@ const per = (amounts: Spellings, times: Record<string, number>): Spellings => {
   return rates;
 };
 
-const liquidAmounts: Spellings = { "L litre litres liter liters": 1, mL: 0.001, "m3 cum": 1000, "gal gallon gallons usgal": gallon };
+const liquidAmounts: Spellings = {
+  "L litre litres liter liters": 1,
+  mL: 0.001,
+  "m3 cum": 1000,
+  "gal gallon gallons usgal": gallon,
+};
 const gasAmounts: Spellings = { "L litre litres liter liters": 1, mL: 0.001, "m3 cum": 1000, "ft3 cuft": cubicFoot };
 const hourNames = "h hr hour";
 const dayNames = "d day";
@@ -84,10 +83,24 @@ export const measures = {
   liquid: measure("an amount of liquid", "L", "L or gal", liquidAmounts),
   gas: measure("an amount of gas", "L", "L, m3 or ft3", gasAmounts),
   vesselVolume: measure("a volume", "L", "L, m3 or ft3", gasAmounts),
-  room: measure("a room volume", "m³", "m3 or ft3", { "m3 cum": 1, "ft3 cuft": cubicFoot / 1000, "L litre litres liter liters": 0.001 }),
+  room: measure("a room volume", "m³", "m3 or ft3", {
+    "m3 cum": 1,
+    "ft3 cuft": cubicFoot / 1000,
+    "L litre litres liter liters": 0.001,
+  }),
   makeRate: measure("a make rate", "L/h", "L/h, L/day or gal/day", per(liquidAmounts, times)),
-  dailyLiquid: measure("a daily amount of liquid", "L/day", "L/day, L/h or gal/day", per(liquidAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 })),
-  dailyGas: measure("a daily amount of gas", "L/day", "L/day, m3/h or L/min", per(gasAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 })),
+  dailyLiquid: measure(
+    "a daily amount of liquid",
+    "L/day",
+    "L/day, L/h or gal/day",
+    per(liquidAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 }),
+  ),
+  dailyGas: measure(
+    "a daily amount of gas",
+    "L/day",
+    "L/day, m3/h or L/min",
+    per(gasAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 }),
+  ),
   flow: measure("a gas flow", "L/min", "L/min, m3/h or ft3/h", {
     ...per(gasAmounts, { [minuteNames]: 1, [hourNames]: 60, [dayNames]: 1440 }),
     "lpm slpm": 1,
@@ -100,7 +113,12 @@ export const measures = {
     "L/min lpm": 0.06,
     "ft3/min cfm": (cubicFoot * 60) / 1000,
   }),
-  mass: measure("a mass", "kg", "kg or lb", { "kg kilogram kilograms": 1, "g gram grams": 0.001, "t tonne tonnes": 1000, "lb lbs pound pounds": pound }),
+  mass: measure("a mass", "kg", "kg or lb", {
+    "kg kilogram kilograms": 1,
+    "g gram grams": 0.001,
+    "t tonne tonnes": 1000,
+    "lb lbs pound pounds": pound,
+  }),
   gaugePressure: measure("a pressure", "bar", "bar, psi or kPa (gauge)", {
     "bar barg bar(g)": 1,
     mbar: 0.001,
@@ -120,7 +138,7 @@ export const measures = {
     "hPa mbar": 0.1,
     Pa: 0.001,
     "bar bara": 100,
-    "psia": barPerPsi * 100,
+    psia: barPerPsi * 100,
     /** Conventional inch of mercury, NIST SP 811. */
     inHg: 3.386389,
     mmHg: 0.1333224,
@@ -130,9 +148,25 @@ export const measures = {
     "°F F degF fahrenheit": { factor: 5 / 9, offset: -160 / 9 },
     "K kelvin": { factor: 1, offset: -273.15 },
   }),
-  degreeLoss: measure("a share for each degree", "1/°C", "1/°C or %/°C", { "1/°C /°C": 1, "%/°C": 0.01, "1/°F /°F": 1.8, "%/°F": 0.018 }),
-  altitude: measure("a height", "m", "m, km or ft", { "m metre metres meter meters": 1, km: 1000, "ft feet foot": foot }),
-  length: measure("a length", "m", "m, cm, ft or in", { "m metre metres meter meters": 1, cm: 0.01, mm: 0.001, km: 1000, "ft feet foot": foot, "in inch inches": inch }),
+  degreeLoss: measure("a share for each degree", "1/°C", "1/°C or %/°C", {
+    "1/°C /°C": 1,
+    "%/°C": 0.01,
+    "1/°F /°F": 1.8,
+    "%/°F": 0.018,
+  }),
+  altitude: measure("a height", "m", "m, km or ft", {
+    "m metre metres meter meters": 1,
+    km: 1000,
+    "ft feet foot": foot,
+  }),
+  length: measure("a length", "m", "m, cm, ft or in", {
+    "m metre metres meter meters": 1,
+    cm: 0.01,
+    mm: 0.001,
+    km: 1000,
+    "ft feet foot": foot,
+    "in inch inches": inch,
+  }),
   area: measure("an area", "m²", "m2 or ft2", { "m2 sqm": 1, "ft2 sqft": foot * foot }),
   wireArea: measure("a conductor area", "mm²", "mm2", { "mm2 sqmm": 1 }),
   angle: measure("an angle", "°", "° or deg", { "° deg degree degrees": 1 }),
@@ -143,12 +177,17 @@ export const measures = {
   voltage: measure("a voltage", "V", "V or kV", { "V volt volts": 1, kV: 1000 }),
   fuel: measure("an amount of fuel", "L", "L or gal", liquidAmounts),
   fuelRate: measure("a fuel rate", "L/h", "L/h or gal/h", per(liquidAmounts, times)),
-  fuelPerDay: measure("a daily amount of fuel", "L/day", "L/day, L/h or gal/day", per(liquidAmounts, { [hourNames]: 1 / 24, [dayNames]: 1 })),
+  fuelPerDay: measure(
+    "a daily amount of fuel",
+    "L/day",
+    "L/day, L/h or gal/day",
+    per(liquidAmounts, { [hourNames]: 1 / 24, [dayNames]: 1 }),
+  ),
   days: measure("a time", "days", "days, h or min", durations(24)),
   hours: measure("a time", "h", "h, min or d", durations(1)),
   minutes: measure("a time", "min", "min, h or d", durations(1 / 60)),
   months: measure("a number of months", "months", "months or years", { "month months mo": 1, "year years yr": 12 }),
-  fraction: measure("a fraction", "", "a fraction or a percent", { "%": 0.01, "percent": 0.01 }),
+  fraction: measure("a fraction", "", "a fraction or a percent", { "%": 0.01, percent: 0.01 }),
 } as const;
 
 /** What the unit measures elsewhere, for the words of a refusal: "35 psi" given as a capacity "is a pressure". */

@@ -22,7 +22,11 @@ export function functionsJson(found: readonly ReadFunction[]): object {
       const patched = { ...parameter, description: `${argument.description}${unit}` };
       if (!argument.choices) return patched;
       const id = enumId(record.id, argument.name);
-      enums.push({ id, type: "string", values: argument.choices.map((choice) => ({ name: choice, stringValue: choice, tooltip: choice })) });
+      enums.push({
+        id,
+        type: "string",
+        values: argument.choices.map((choice) => ({ name: choice, stringValue: choice, tooltip: choice })),
+      });
       return { ...patched, customEnumId: id };
     });
     return {

@@ -7,15 +7,19 @@ import { holdsDates, shownValue } from "./shownValue";
 const escaped = (text: string): string =>
   text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
 
-const resultOf = (example: Example, unit: string): string => {
-  const { result } = example;
+/** A table function's first row is its header; a spilled range has none. */
+const resultOf = ({ result }: Example, { unit, table }: FunctionRecord["result"]): string => {
   if (Array.isArray(result)) {
-    const [head = [], ...rows] = result;
-    const heading = (column: number): string => String(head[column] ?? "");
-    return `<div class="scroll" tabindex="0" role="group" aria-label="Result table"><table><thead><tr>${head
-      .map((cell) => `<th scope="col">${escaped(String(cell))}</th>`)
-      .join("")}</tr></thead><tbody>${rows
-      .map((row) => `<tr>${row.map((cell, column) => `<td>${escaped(shownValue(cell, heading(column)))}</td>`).join("")}</tr>`)
+    const [head, rows] = table ? [result[0] ?? [], result.slice(1)] : [undefined, result];
+    const heading = (column: number): string => (head ? String(head[column] ?? "") : unit);
+    const headRow = head
+      ? `<thead><tr>${head.map((cell) => `<th scope="col">${escaped(String(cell))}</th>`).join("")}</tr></thead>`
+      : "";
+    return `<div class="scroll" tabindex="0" role="group" aria-label="Result table"><table>${headRow}<tbody>${rows
+      .map(
+        (row) =>
+          `<tr>${row.map((cell, column) => `<td>${escaped(shownValue(cell, heading(column)))}</td>`).join("")}</tr>`,
+      )
       .join("")}</tbody></table></div>`;
   }
   if (typeof result === "object") return `<b>${escaped(result.error)}</b> ${escaped(result.words)}`;
@@ -23,8 +27,8 @@ const resultOf = (example: Example, unit: string): string => {
   return `<b>${escaped(shownValue(result, unit) + measure)}</b>`;
 };
 
-const exampleEntry = (example: Example, unit: string): string =>
-  `<li><code>${escaped(example.formula)}</code> gives ${resultOf(example, unit)}${example.note ? `<br><small>${escaped(example.note)}</small>` : ""}${
+const exampleEntry = (example: Example, result: FunctionRecord["result"]): string =>
+  `<li><code>${escaped(example.formula)}</code> gives ${resultOf(example, result)}${example.note ? `<br><small>${escaped(example.note)}</small>` : ""}${
     example.source ? `<br><small>Value from: ${escaped(example.source)}</small>` : ""
   }</li>`;
 
@@ -47,7 +51,7 @@ ${record.arguments
 <div><dt>Source</dt><dd>${escaped(record.source)}</dd></div>
 </dl>
 <h4>${record.examples.length === 1 ? "Example" : "Examples"}</h4>
-<ul>${record.examples.map((example) => exampleEntry(example, record.result.unit)).join("\n")}</ul>
+<ul>${record.examples.map((example) => exampleEntry(example, record.result)).join("\n")}</ul>
 ${record.seeAlso.length > 0 ? `<p>See also ${record.seeAlso.map((id) => `<a href="#${id}">${id}</a>`).join(", ")}</p>` : ""}
 </article>`;
 

@@ -32,10 +32,12 @@ const cellAddress = /^[A-Z]{1,3}[0-9]{1,7}$/;
 const legalId = /^[A-Z][A-Z0-9_]{2,63}$/;
 
 /** "CamelCase" file name of an id: HOURS_TO_FILL → hoursToFill. */
-export const exportNameOf = (id: string): string => id.toLowerCase().replace(/_([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
+export const exportNameOf = (id: string): string =>
+  id.toLowerCase().replace(/_([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
 
 /** A default as the words must give it. */
-export const defaultWords = (value: number | string | boolean): string => (typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : String(value));
+export const defaultWords = (value: number | string | boolean): string =>
+  typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : String(value);
 
 /** The description without its unit in brackets, which has a field of its own. */
 const splitUnit = (words: string): { unit: string; text: string } => {
@@ -43,21 +45,29 @@ const splitUnit = (words: string): { unit: string; text: string } => {
   return match ? { unit: match[1]!, text: words.replace(match[0], "") } : { unit: "", text: words };
 };
 
-function readArgument(fail: (rule: string) => never, parameter: IFunction["parameters"][number], schema: Argument): ArgumentRecord {
+function readArgument(
+  fail: (rule: string) => never,
+  parameter: IFunction["parameters"][number],
+  schema: Argument,
+): ArgumentRecord {
   const name = parameter.name;
   const description = parameter.description?.trim() ?? "";
   if (description === "") fail(`argument ${name} has no description (is its @param misspelt?)`);
   if (description.length > 512) fail(`the description of argument ${name} is longer than 512 characters`);
   if (parameter.dimensionality !== "matrix" || parameter.type !== "any") fail(`argument ${name} must be typed any[][]`);
   const { unit, text } = splitUnit(description);
-  if (unit !== schema.unit) fail(`argument ${name} has the unit [${unit}] in its words and [${schema.unit}] in its schema`);
+  if (unit !== schema.unit)
+    fail(`argument ${name} has the unit [${unit}] in its words and [${schema.unit}] in its schema`);
   if (Boolean(parameter.optional) !== schema.optional) {
-    fail(`argument ${name} is ${parameter.optional ? "optional" : "required"} in its words and ${schema.optional ? "optional" : "required"} in its schema`);
+    fail(
+      `argument ${name} is ${parameter.optional ? "optional" : "required"} in its words and ${schema.optional ? "optional" : "required"} in its schema`,
+    );
   }
   const record: ArgumentRecord = { name, description: text, unit, optional: schema.optional, shape: schema.shape };
   const { defaultValue } = schema;
   if (defaultValue !== undefined) {
-    if (!text.endsWith(`, ${defaultWords(defaultValue)} if omitted`)) fail(`the words of argument ${name} must end with ", ${defaultWords(defaultValue)} if omitted"`);
+    if (!text.endsWith(`, ${defaultWords(defaultValue)} if omitted`))
+      fail(`the words of argument ${name} must end with ", ${defaultWords(defaultValue)} if omitted"`);
     record.default = defaultValue;
   } else if (/ if omitted$/.test(text) && /, [-\d.]+ if omitted$/.test(text)) {
     fail(`argument ${name} names a default in its words and has none in its schema`);
@@ -77,11 +87,14 @@ function readFunctionFile(root: string, file: string, loaded: FunctionModule): R
   const errors = parsed.extras.flatMap((extra) => extra.errors);
   if (errors.length > 0) fail(errors.join("; "));
   if (parsed.functions.length !== 1) {
-    fail(`has ${parsed.functions.length} custom functions; exactly one is wanted, as "export function" with @customfunction (a const is skipped in silence)`);
+    fail(
+      `has ${parsed.functions.length} custom functions; exactly one is wanted, as "export function" with @customfunction (a const is skipped in silence)`,
+    );
   }
   const metadata = parsed.functions[0]!;
   const id = metadata.id;
-  if (!legalId.test(id) || cellAddress.test(id)) fail(`the id "${id}" is not 3 to 64 of A–Z, 0–9 and _, or looks like a cell address`);
+  if (!legalId.test(id) || cellAddress.test(id))
+    fail(`the id "${id}" is not 3 to 64 of A–Z, 0–9 and _, or looks like a cell address`);
   const exportName = exportNameOf(id);
   if (path.posix.basename(file) !== `${exportName}.ts`) fail(`must be named ${exportName}.ts after its id ${id}`);
   const call = loaded[exportName];
@@ -94,16 +107,20 @@ function readFunctionFile(root: string, file: string, loaded: FunctionModule): R
   if (names.join() !== loaded.args.names.join()) {
     fail(`the arguments are (${names.join(", ")}) in the words and (${loaded.args.names.join(", ")}) in the schema`);
   }
-  const args = metadata.parameters.map((parameter, index) => readArgument(fail, parameter, loaded.args.readers[index]!));
+  const args = metadata.parameters.map((parameter, index) =>
+    readArgument(fail, parameter, loaded.args.readers[index]!),
+  );
   const firstOptional = args.findIndex((argument) => argument.optional);
-  if (firstOptional >= 0 && args.slice(firstOptional).some((argument) => !argument.optional)) fail("has a required argument after an optional one");
+  if (firstOptional >= 0 && args.slice(firstOptional).some((argument) => !argument.optional))
+    fail("has a required argument after an optional one");
 
   const returns = /@returns\s+([^\n]+)/.exec(source)?.[1]?.trim() ?? fail("has no @returns line");
   const { unit, text } = splitUnit(returns);
   const folder = path.posix.dirname(file);
   if (!groups.some((group) => group.name === folder)) fail(`stands in the folder ${folder}, which is no group`);
   const { rule, range, source: ruleSource, caution, examples, seeAlso = [] } = loaded.about;
-  for (const [key, value] of Object.entries({ rule, range, source: ruleSource })) if (!value?.trim()) fail(`about.${key} is empty`);
+  for (const [key, value] of Object.entries({ rule, range, source: ruleSource }))
+    if (!value?.trim()) fail(`about.${key} is empty`);
   if (!examples || examples.length === 0) fail("has no example");
 
   const record: FunctionRecord = {

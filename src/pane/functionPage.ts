@@ -1,5 +1,5 @@
-import type { Example } from "../arguments/about";
-import type { ArgumentRecord, FunctionRecord } from "../catalogue/record";
+import type { ArgumentRecord, Example, FunctionRecord } from "../catalogue/record";
+import { holdsDates, shownValue } from "../catalogue/shownValue";
 import { namespace } from "../catalogue/catalogue";
 import { signature } from "../catalogue/readmeTable";
 import { element } from "./element";
@@ -16,20 +16,6 @@ export interface PageActions {
 export const placeholderFormula = (record: FunctionRecord): string => {
   const names = record.arguments.filter((argument) => !argument.optional).map((argument) => argument.name);
   return `=${namespace}.${record.id}(${names.join(",")})`;
-};
-
-/** Days from the 1900 system's day 0 to the Unix epoch. */
-const epochSerial = 25569;
-
-const asDate = (serial: number, withTime: boolean): string => {
-  const text = new Date(Math.round((serial - epochSerial) * 86_400) * 1000).toISOString();
-  return withTime ? `${text.slice(0, 10)} ${text.slice(11, 16)}` : text.slice(0, 10);
-};
-
-const shownCell = (value: number | string | boolean, unit: string): string => {
-  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  if (typeof value === "number" && /date/i.test(unit)) return asDate(value, /time/i.test(unit));
-  return String(value);
 };
 
 /** A table function's first row is its header; a spilled range has none. */
@@ -53,15 +39,19 @@ const shownResult = (result: Example["result"], { unit, table }: FunctionRecord[
           "tbody",
           {},
           ...rows.map((row) =>
-            element("tr", {}, ...row.map((cell) => element("td", {}, shownCell(cell, table ? "" : unit)))),
+            element(
+              "tr",
+              {},
+              ...row.map((cell, column) => element("td", {}, shownValue(cell, head ? String(head[column]) : unit))),
+            ),
           ),
         ),
       ),
     );
   }
   if (typeof result === "object") return element("span", {}, element("b", {}, result.error), ` ${result.words}`);
-  const measure = unit === "" || /date/i.test(unit) ? "" : ` ${unit}`;
-  return element("b", {}, `${shownCell(result, unit)}${measure}`);
+  const measure = unit === "" || holdsDates(unit) ? "" : ` ${unit}`;
+  return element("b", {}, `${shownValue(result, unit)}${measure}`);
 };
 
 const part = (heading: string, ...content: (Node | string)[]): HTMLElement =>

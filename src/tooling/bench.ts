@@ -54,7 +54,10 @@ const ratio = (value: number, yardstick: number): string => {
 
 function printTable(title: string, header: readonly string[], rows: readonly (readonly string[])[]): void {
   const widths = header.map((word, column) => Math.max(word.length, ...rows.map((row) => row[column]!.length)));
-  const line = (cells: readonly string[]): string => cells.map((cell, column) => (column === 0 ? cell.padEnd(widths[column]!) : cell.padStart(widths[column]!))).join("  ");
+  const line = (cells: readonly string[]): string =>
+    cells
+      .map((cell, column) => (column === 0 ? cell.padEnd(widths[column]!) : cell.padStart(widths[column]!)))
+      .join("  ");
   console.log(`\n${title}\n${line(header)}`);
   for (const row of rows) console.log(line(row));
 }
@@ -76,7 +79,11 @@ function directCalls(): Map<string, DirectCall> {
         seen = { formula, values: { ...values } };
         return formula(values);
       });
-  require.cache[wrapperPath]!.exports = { ...original, eachCell: watched(original.eachCell as any), wholeTable: watched(original.wholeTable as any) };
+  require.cache[wrapperPath]!.exports = {
+    ...original,
+    eachCell: watched(original.eachCell as any),
+    wholeTable: watched(original.wholeTable as any),
+  };
   const { readCatalogue } = require("../catalogue/readCatalogue") as typeof import("../catalogue/readCatalogue");
   const found = readCatalogue();
   const byId = new Map(found.map((each) => [each.record.id, each.call]));
@@ -88,7 +95,8 @@ function directCalls(): Map<string, DirectCall> {
     if (seen) direct.set(each.record.id, seen);
   }
   // The measured functions are loaded anew, without the stand-in.
-  for (const file of Object.keys(require.cache)) if (/[\\/]src[\\/](functions|arguments|catalogue)[\\/]/.test(file)) delete require.cache[file];
+  for (const file of Object.keys(require.cache))
+    if (/[\\/]src[\\/](functions|arguments|catalogue)[\\/]/.test(file)) delete require.cache[file];
   return direct;
 }
 
@@ -108,7 +116,12 @@ function functionCosts(): void {
     const model = direct.get(record.id);
     const plain = model ? nanosecondsPerCall(() => model.formula(model.values)) : undefined;
     overPmt.push(single / pmt);
-    rows.push([record.id, ratio(single, pmt), plain === undefined ? "–" : ratio(single, plain), plain === undefined ? "–" : ratio(plain, pmt)]);
+    rows.push([
+      record.id,
+      ratio(single, pmt),
+      plain === undefined ? "–" : ratio(single, plain),
+      plain === undefined ? "–" : ratio(plain, pmt),
+    ]);
   }
   printTable(
     "One call of each function by its first example. Yardsticks: PMT of @formulajs/formulajs, and the function's own formula on plain numbers.",
@@ -130,11 +143,16 @@ function oxygenCosts(): void {
     ["gas density, the same again", nanosecondsPerCall(() => gasDensity(150, 293))],
     ["gas density, a new pressure each time", nanosecondsPerCall(() => gasDensity(50 + next() * 0.05, 293))],
   ] as const;
-  printTable("Oxygen properties. Yardstick: PMT.", ["property", "call / PMT"], rows.map(([name, cost]) => [name, ratio(cost, pmt)]));
+  printTable(
+    "Oxygen properties. Yardstick: PMT.",
+    ["property", "call / PMT"],
+    rows.map(([name, cost]) => [name, ratio(cost, pmt)]),
+  );
 }
 
 function planningCosts(): void {
-  const { functions } = require("../catalogue/generated/functions") as typeof import("../catalogue/generated/functions");
+  const { functions } =
+    require("../catalogue/generated/functions") as typeof import("../catalogue/generated/functions");
   const byId = new Map(functions);
   const pmt = nanosecondsPerCall(() => PMT(0.05, 12, 1000, 0));
   const column = <T>(length: number, of: (row: number) => T): T[][] => Array.from({ length }, (_, row) => [of(row)]);
@@ -147,13 +165,37 @@ function planningCosts(): void {
     Array.from({ length: 10 }, (_, kind) => [1 + (kind % 3), firstDay + kind * 20, 24, 1 + kind * 0.1, 50]),
     [[20]],
   ];
-  const items = Array.from({ length: 10 }, (_, item) => [`item ${item + 1}`, 50 + item * 13, 12, 8 + item * 3, 2 + (item % 4)]);
+  const items = Array.from({ length: 10 }, (_, item) => [
+    `item ${item + 1}`,
+    50 + item * 13,
+    12,
+    8 + item * 3,
+    2 + (item % 4),
+  ]);
   const rows: string[][] = [];
   const stockPlan = byId.get("STOCK_PLAN");
-  if (stockPlan) rows.push(["STOCK_PLAN, 365 days and 10 kinds of plant", ratio(nanosecondsPerCall(() => stockPlan(...plan)), pmt * 3650)]);
+  if (stockPlan)
+    rows.push([
+      "STOCK_PLAN, 365 days and 10 kinds of plant",
+      ratio(
+        nanosecondsPerCall(() => stockPlan(...plan)),
+        pmt * 3650,
+      ),
+    ]);
   const bestMix = byId.get("BEST_MIX");
-  if (bestMix) rows.push(["BEST_MIX, 10 items and 2 needs", ratio(nanosecondsPerCall(() => bestMix(items, [[240, 60]])), pmt * 3650)]);
-  printTable("Whole plans. Yardstick: 3,650 calls of PMT, one for each day and kind.", ["plan", "call / 3,650 PMT"], rows);
+  if (bestMix)
+    rows.push([
+      "BEST_MIX, 10 items and 2 needs",
+      ratio(
+        nanosecondsPerCall(() => bestMix(items, [[240, 60]])),
+        pmt * 3650,
+      ),
+    ]);
+  printTable(
+    "Whole plans. Yardstick: 3,650 calls of PMT, one for each day and kind.",
+    ["plan", "call / 3,650 PMT"],
+    rows,
+  );
 }
 
 type BridgedWindow = Window & { _richApiNativeBridge: HostBridge };
@@ -189,7 +231,9 @@ async function runtimeCosts(): Promise<void> {
         return [
           await timed(() => bridge.call("HOURS_TO_FILL", [[[60]], rate, null, null])),
           await timed(() => bridge.call("HOURS_TO_FILL", [capacities, rate, null, null])),
-          await timed(() => Promise.all(capacities.map((capacity) => bridge.call("HOURS_TO_FILL", [[capacity], rate, null, null])))),
+          await timed(() =>
+            Promise.all(capacities.map((capacity) => bridge.call("HOURS_TO_FILL", [[capacity], rate, null, null]))),
+          ),
         ] as const;
       },
       { rows: count, repeats: smoke ? 1 : 5 },
@@ -203,29 +247,31 @@ async function runtimeCosts(): Promise<void> {
       ],
     );
 
-    const loads = await page.evaluate(
-      async ({ repeats }) => {
-        const load = async (address: string): Promise<number> => {
-          const text = await (await fetch(address)).text();
-          const spent: number[] = [];
-          for (let repeat = 0; repeat < repeats; repeat++) {
-            const script = document.createElement("script");
-            const file = URL.createObjectURL(new Blob([`/* ${repeat} */\n${text}`], { type: "text/javascript" }));
-            const start = performance.now();
-            await new Promise((resolve, reject) => {
-              script.onload = resolve;
-              script.onerror = reject;
-              script.src = file;
-              document.head.append(script);
-            });
-            spent.push(performance.now() - start);
-          }
-          return spent.sort((a, b) => a - b)[Math.floor(spent.length / 2)]!;
-        };
-        return [await load("/functions.js"), await load("/office/custom-functions-runtime.js")] as const;
-      },
-      { repeats: smoke ? 1 : 9 },
-    ).catch(() => undefined);
+    const loads = await page
+      .evaluate(
+        async ({ repeats }) => {
+          const load = async (address: string): Promise<number> => {
+            const text = await (await fetch(address)).text();
+            const spent: number[] = [];
+            for (let repeat = 0; repeat < repeats; repeat++) {
+              const script = document.createElement("script");
+              const file = URL.createObjectURL(new Blob([`/* ${repeat} */\n${text}`], { type: "text/javascript" }));
+              const start = performance.now();
+              await new Promise((resolve, reject) => {
+                script.onload = resolve;
+                script.onerror = reject;
+                script.src = file;
+                document.head.append(script);
+              });
+              spent.push(performance.now() - start);
+            }
+            return spent.sort((a, b) => a - b)[Math.floor(spent.length / 2)]!;
+          };
+          return [await load("/functions.js"), await load("/office/custom-functions-runtime.js")] as const;
+        },
+        { repeats: smoke ? 1 : 9 },
+      )
+      .catch(() => undefined);
     const size = (file: string): number => gzipSync(fs.readFileSync(path.join(distFolder, file)), { level: 9 }).length;
     const ours = size("functions.js");
     const theirs = size(path.join("office", "custom-functions-runtime.js"));
@@ -245,7 +291,8 @@ async function runtimeCosts(): Promise<void> {
 
 async function engineCosts(): Promise<void> {
   const { createEngine } = require("../engine/engine") as typeof import("../engine/engine");
-  const { functions } = require("../catalogue/generated/functions") as typeof import("../catalogue/generated/functions");
+  const { functions } =
+    require("../catalogue/generated/functions") as typeof import("../catalogue/generated/functions");
   const engine = createEngine(functions);
   const count = smoke ? 20 : 2000;
   const timed = async (formula: (row: number) => string): Promise<number> => {

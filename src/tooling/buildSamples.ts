@@ -36,7 +36,12 @@ export async function buildSample(builder: string): Promise<Uint8Array> {
 async function main(): Promise<void> {
   const wanted = process.argv.slice(2);
   const builders = sampleBuilders().filter(({ name }) => wanted.length === 0 || wanted.includes(name));
-  if (builders.length === 0) throw new Error(`no such sample; there are: ${sampleBuilders().map(({ name }) => name).join(", ")}`);
+  if (builders.length === 0)
+    throw new Error(
+      `no such sample; there are: ${sampleBuilders()
+        .map(({ name }) => name)
+        .join(", ")}`,
+    );
   fs.mkdirSync(samplesFolder, { recursive: true });
   for (const { name, builder } of builders) {
     const bytes = await buildSample(builder);

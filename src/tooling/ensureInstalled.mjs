@@ -9,7 +9,9 @@ const project = path.resolve(path.dirname(fileURLToPath(import.meta.url)), "..",
 const oldest = 20;
 
 if (Number(process.versions.node.split(".")[0]) < oldest) {
-  console.error(`Node.js ${process.versions.node} is too old for this project: please install version ${oldest} or newer.`);
+  console.error(
+    `Node.js ${process.versions.node} is too old for this project: please install version ${oldest} or newer.`,
+  );
   process.exit(1);
 }
 

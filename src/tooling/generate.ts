@@ -26,16 +26,28 @@ if (!fs.existsSync(path.join(root, sourcesFile))) write(sourcesFile, "{}\n");
 const skipBroken = process.argv.includes("--skip-broken");
 const found = readCatalogue(
   undefined,
-  skipBroken ? (error, file) => console.warn(`left out: ${file}: ${error instanceof Error ? error.message : String(error)}`) : undefined,
+  skipBroken
+    ? (error, file) => console.warn(`left out: ${file}: ${error instanceof Error ? error.message : String(error)}`)
+    : undefined,
 );
 const generated = "// Made by `npm run generate` from src/functions; not committed.\n";
 
-write("src/catalogue/generated/records.json", `${JSON.stringify(found.map(({ record }) => record), null, 1)}\n`);
+write(
+  "src/catalogue/generated/records.json",
+  `${JSON.stringify(
+    found.map(({ record }) => record),
+    null,
+    1,
+  )}\n`,
+);
 write(
   "src/catalogue/generated/functions.ts",
   [
     generated,
-    ...found.map(({ record, exportName }) => `import { ${exportName} } from "../../functions/${record.file.replace(/\.ts$/, "")}";\n`),
+    ...found.map(
+      ({ record, exportName }) =>
+        `import { ${exportName} } from "../../functions/${record.file.replace(/\.ts$/, "")}";\n`,
+    ),
     "\n/** Every function by its id, without the namespace. */\n",
     "export const functions: ReadonlyArray<readonly [id: string, call: (...cells: any[]) => any[][]]> = [\n",
     ...found.map(({ record, exportName }) => `  ["${record.id}", ${exportName}],\n`),
@@ -43,9 +55,19 @@ write(
   ].join(""),
 );
 write("src/catalogue/generated/functions.json", `${JSON.stringify(functionsJson(found), null, 1)}\n`);
-write(sourcesFile, `${JSON.stringify(Object.fromEntries(found.map(({ record }) => [record.id, record.source])), null, 1)}\n`);
+write(
+  sourcesFile,
+  `${JSON.stringify(Object.fromEntries(found.map(({ record }) => [record.id, record.source])), null, 1)}\n`,
+);
 
 const readme = path.join(root, "README.md");
-if (fs.existsSync(readme)) write("README.md", replaceReadmeTable(fs.readFileSync(readme, "utf8"), found.map(({ record }) => record)));
+if (fs.existsSync(readme))
+  write(
+    "README.md",
+    replaceReadmeTable(
+      fs.readFileSync(readme, "utf8"),
+      found.map(({ record }) => record),
+    ),
+  );
 
 console.log(`generate: ${found.length} functions`);

@@ -14,14 +14,17 @@ function stop(words: string): never {
   process.exit(2);
 }
 
-if (!group || !name) stop("usage: npm run new -- <group> <functionName>\ngroups: " + groups.map((each) => each.name).join(", "));
-if (!groups.some((each) => each.name === group)) stop(`no group "${group}"; groups: ${groups.map((each) => each.name).join(", ")}`);
+if (!group || !name)
+  stop("usage: npm run new -- <group> <functionName>\ngroups: " + groups.map((each) => each.name).join(", "));
+if (!groups.some((each) => each.name === group))
+  stop(`no group "${group}"; groups: ${groups.map((each) => each.name).join(", ")}`);
 if (!/^[a-z][a-zA-Z0-9]{2,}$/.test(name)) stop(`"${name}" is not a camelCase name of at least three letters`);
 
 const id = name.replace(/[A-Z]/g, (letter) => `_${letter}`).toUpperCase();
 const functionFile = path.join(root, "src", "functions", group, `${name}.ts`);
 const testFile = path.join(root, "tests", "functions", group, `${name}.test.ts`);
-for (const file of [functionFile, testFile]) if (fs.existsSync(file)) stop(`${path.relative(root, file)} exists already`);
+for (const file of [functionFile, testFile])
+  if (fs.existsSync(file)) stop(`${path.relative(root, file)} exists already`);
 
 const functionText = `import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -67,4 +70,6 @@ for (const [file, text] of [
   fs.writeFileSync(file, text);
   console.log(`made ${path.relative(root, file)}`);
 }
-console.log(`Now fill in the words, the schema, the rule, the source and a check value; then npm run generate and npx jest ${name}.`);
+console.log(
+  `Now fill in the words, the schema, the rule, the source and a check value; then npm run generate and npx jest ${name}.`,
+);

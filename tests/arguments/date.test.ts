@@ -23,8 +23,11 @@ it("reads ISO text and serials, and cuts the time off a date", () => {
   expect(dateTime.read("2008-01-01 18:00", "x")).toBeCloseTo(39448.75, 9);
 });
 
-it.each([60, 0, -1, 3e6, "2023-02-29", "2023-13-01", "03/04/2026", "tomorrow", true, null])("refuses %p with words", (cell) => {
-  const result = date.read(cell, "due");
-  expect(result).toBeInstanceOf(CellError);
-  expect((result as unknown as CellError).message).toMatch(/^due .*date/);
-});
+it.each([60, 0, -1, 3e6, "2023-02-29", "2023-13-01", "03/04/2026", "tomorrow", true, null])(
+  "refuses %p with words",
+  (cell) => {
+    const result = date.read(cell, "due");
+    expect(result).toBeInstanceOf(CellError);
+    expect((result as unknown as CellError).message).toMatch(/^due .*date/);
+  },
+);

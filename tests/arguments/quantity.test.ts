@@ -1,5 +1,18 @@
 import fc from "fast-check";
-import { celsius, count, fraction, gaugeBar, litres, litresPerHour, litresPerMinute, metresHigh, days, kilograms, kilowatts, months } from "../../src/arguments/quantity";
+import {
+  celsius,
+  count,
+  fraction,
+  gaugeBar,
+  litres,
+  litresPerHour,
+  litresPerMinute,
+  metresHigh,
+  days,
+  kilograms,
+  kilowatts,
+  months,
+} from "../../src/arguments/quantity";
 import type { Quantity } from "../../src/arguments/quantity";
 import { CellError } from "../../src/excel/cellValues";
 
@@ -42,7 +55,9 @@ describe("text with a unit", () => {
   });
 
   it("reads its own base unit back exactly", () => {
-    fc.assert(fc.property(fc.double({ min: 0, max: 1e9, noNaN: true }), (value) => read(litres, `${value} L`) === value));
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 1e9, noNaN: true }), (value) => read(litres, `${value} L`) === value),
+    );
   });
 });
 

@@ -14,13 +14,31 @@ const message = (result: unknown): string => {
 describe("list", () => {
   it("reads columns, rows and blocks, row by row, with unit text", () => {
     expect(list(litres).readRange([[1], [2]], "x")).toEqual([1, 2]);
-    expect(list(litres).readRange([[1, "1 m3"], [3, 4]], "x")).toEqual([1, 1000, 3, 4]);
+    expect(
+      list(litres).readRange(
+        [
+          [1, "1 m3"],
+          [3, 4],
+        ],
+        "x",
+      ),
+    ).toEqual([1, 1000, 3, 4]);
   });
 
   it("names the place of a bad cell", () => {
     expect(message(list(litres).readRange([[1], [null]], "need"))).toMatch(/^need row 2 is blank/);
     expect(message(list(litres).readRange([[1, "fast"]], "need"))).toMatch(/^need cell 2 "fast"/);
-    expect(message(list(litres).readRange([[1, 1], [1, -1]], "need"))).toMatch(/^need row 2, column 2 must/);
+    expect(
+      message(
+        list(litres).readRange(
+          [
+            [1, 1],
+            [1, -1],
+          ],
+          "need",
+        ),
+      ),
+    ).toMatch(/^need row 2, column 2 must/);
     expect(message(list(litres).readRange(undefined, "need"))).toMatch(/^need is blank/);
   });
 
@@ -31,7 +49,11 @@ describe("list", () => {
 
   it("may be omitted", () => {
     expect(list(litres).mayBeOmitted().readRange(undefined, "x")).toBeUndefined();
-    expect(list(litres).mayBeOmitted().readRange([[""]], "x")).toBeUndefined();
+    expect(
+      list(litres)
+        .mayBeOmitted()
+        .readRange([[""]], "x"),
+    ).toBeUndefined();
   });
 });
 
@@ -39,26 +61,45 @@ describe("table", () => {
   const plants = table({ name: text, count, from: date, rate: litresPerHour });
 
   it("passes over a header row and blank rows", () => {
-    const rows = [["A", 2, 45000, 1.5], ["B", 1, 45010, "36 L/day"]];
+    const rows = [
+      ["A", 2, 45000, 1.5],
+      ["B", 1, 45010, "36 L/day"],
+    ];
     const wanted = [
       { name: "A", count: 2, from: 45000, rate: 1.5 },
       { name: "B", count: 1, from: 45010, rate: 1.5 },
     ];
     expect(plants.readRange(rows, "plants")).toEqual(wanted);
-    expect(plants.readRange([["kind", "how many", "from", "L/h"], rows[0]!, [null, "", null, null], rows[1]!], "plants")).toEqual(wanted);
+    expect(
+      plants.readRange([["kind", "how many", "from", "L/h"], rows[0]!, [null, "", null, null], rows[1]!], "plants"),
+    ).toEqual(wanted);
   });
 
   it("never takes a row with one bad cell for a header", () => {
     expect(message(plants.readRange([["A", "two", 45000, 1.5]], "plants"))).toMatch(/^plants row 1, count "two"/);
-    expect(message(plants.readRange([["A", "two", "2023-03-01", "36 L/day"]], "plants"))).toMatch(/^plants row 1, count "two"/);
+    expect(message(plants.readRange([["A", "two", "2023-03-01", "36 L/day"]], "plants"))).toMatch(
+      /^plants row 1, count "two"/,
+    );
   });
 
   it("names row and column of a bad cell, counted as the sheet shows them", () => {
-    expect(message(plants.readRange([["kind", "count", "from", "rate"], ["A", 1, 45000, -1]], "plants"))).toMatch(/^plants row 2, rate must be 0 L\/h or more/);
+    expect(
+      message(
+        plants.readRange(
+          [
+            ["kind", "count", "from", "rate"],
+            ["A", 1, 45000, -1],
+          ],
+          "plants",
+        ),
+      ),
+    ).toMatch(/^plants row 2, rate must be 0 L\/h or more/);
   });
 
   it("says which columns it wants", () => {
-    expect(message(plants.readRange([["A", 2]], "plants"))).toMatch(/has 2 columns; enter a range with the columns name, count, from, rate/);
+    expect(message(plants.readRange([["A", 2]], "plants"))).toMatch(
+      /has 2 columns; enter a range with the columns name, count, from, rate/,
+    );
     expect(message(plants.readRange([["kind", "count", "from", "rate"]], "plants"))).toMatch(/no row with values/);
   });
 });

@@ -37,19 +37,60 @@ afterEach(() => fs.rmSync(folder, { recursive: true, force: true }));
 
 it("joins words, schema and examples", () => {
   const [found] = read(good);
-  expect(found!.record).toMatchObject({ id: "TWICE_AS_MUCH", group: "amounts", arguments: [{ name: "amount", unit: "L", optional: false }, { name: "share", default: 2 }] });
+  expect(found!.record).toMatchObject({
+    id: "TWICE_AS_MUCH",
+    group: "amounts",
+    arguments: [
+      { name: "amount", unit: "L", optional: false },
+      { name: "share", default: 2 },
+    ],
+  });
 });
 
 it.each([
-  ["a const that the generator skips in silence", good.replace("export function twiceAsMuch(amount: any[][], share?: any[][]): any[][] {", "export const twiceAsMuch = (amount: any[][], share?: any[][]): any[][] => {"), /0 custom functions/],
+  [
+    "a const that the generator skips in silence",
+    good.replace(
+      "export function twiceAsMuch(amount: any[][], share?: any[][]): any[][] {",
+      "export const twiceAsMuch = (amount: any[][], share?: any[][]): any[][] => {",
+    ),
+    /0 custom functions/,
+  ],
   ["a missing unit", good.replace("What it is [L]", "What it is"), /unit \[\] in its words and \[L\] in its schema/],
-  ["a missing description", good.replace("@param amount What it is [L]", "@param amont What it is [L]"), /amount has no description/],
-  ["another order in the schema", good.replace("{ amount: litres.positive(), share: litres.default(2) }", "{ share: litres.default(2), amount: litres.positive() }"), /\(amount, share\) in the words and \(share, amount\) in the schema/],
-  ["another default in the schema", good.replace("litres.default(2)", "litres.default(3)"), /must end with ", 3 if omitted"/],
-  ["optional in the words only", good.replace("litres.default(2)", "litres"), /share is optional in its words and required in its schema/],
+  [
+    "a missing description",
+    good.replace("@param amount What it is [L]", "@param amont What it is [L]"),
+    /amount has no description/,
+  ],
+  [
+    "another order in the schema",
+    good.replace(
+      "{ amount: litres.positive(), share: litres.default(2) }",
+      "{ share: litres.default(2), amount: litres.positive() }",
+    ),
+    /\(amount, share\) in the words and \(share, amount\) in the schema/,
+  ],
+  [
+    "another default in the schema",
+    good.replace("litres.default(2)", "litres.default(3)"),
+    /must end with ", 3 if omitted"/,
+  ],
+  [
+    "optional in the words only",
+    good.replace("litres.default(2)", "litres"),
+    /share is optional in its words and required in its schema/,
+  ],
   ["an illegal id", good.replace("@customfunction TWICE_AS_MUCH", "@customfunction LOX1"), /looks like a cell address/],
-  ["an id other than the file's name", good.replace("@customfunction TWICE_AS_MUCH", "@customfunction TWICE_OVER"), /must be named twiceOver\.ts/],
-  ["a type that is not a range", good.replace("(amount: any[][], share", "(amount: number, share"), /must be typed any\[\]\[\]/],
+  [
+    "an id other than the file's name",
+    good.replace("@customfunction TWICE_AS_MUCH", "@customfunction TWICE_OVER"),
+    /must be named twiceOver\.ts/,
+  ],
+  [
+    "a type that is not a range",
+    good.replace("(amount: any[][], share", "(amount: number, share"),
+    /must be typed any\[\]\[\]/,
+  ],
   ["no example", good.replace(/examples: \[.*\] \}/, "examples: [] }"), /no example/],
   ["no source", good.replace('source: "plain arithmetic"', 'source: ""'), /about.source is empty/],
 ])("fails on %s", (_name, source, words) => {

@@ -130,16 +130,20 @@ describe("a copy with values only", () => {
     expect(large.get(`${sheetName}!A8`)?.value).toBe(6);
   });
 
-  testValidator(`is the same bytes each time, and Microsoft's validator finds nothing ${validatorMark}`, async () => {
-    const copy = await copyOf(smallWorkbook());
-    expect(await copyOf(smallWorkbook())).toEqual(copy);
-    const folder = mkdtempSync(join(tmpdir(), "values-"));
-    try {
-      const file = join(folder, "copy.xlsx");
-      writeFileSync(file, copy);
-      expect(validatorFindings(file)).toEqual([]);
-    } finally {
-      rmSync(folder, { recursive: true });
-    }
-  }, 60_000);
+  testValidator(
+    `is the same bytes each time, and Microsoft's validator finds nothing ${validatorMark}`,
+    async () => {
+      const copy = await copyOf(smallWorkbook());
+      expect(await copyOf(smallWorkbook())).toEqual(copy);
+      const folder = mkdtempSync(join(tmpdir(), "values-"));
+      try {
+        const file = join(folder, "copy.xlsx");
+        writeFileSync(file, copy);
+        expect(validatorFindings(file)).toEqual([]);
+      } finally {
+        rmSync(folder, { recursive: true });
+      }
+    },
+    60_000,
+  );
 });

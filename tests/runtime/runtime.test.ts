@@ -8,7 +8,7 @@ import { argumentCells, firstExample } from "../../src/catalogue/constantFormula
 import { readCatalogue } from "../../src/catalogue/readCatalogue";
 import { distFolder } from "../../src/tooling/build";
 import { describeInBrowser } from "../inBrowser";
-import { installHostBridge, type HostAnswer, type HostBridge } from "./hostBridge";
+import { installHostBridge, type HostAnswer, type HostBridge } from "../../src/tooling/hostBridge";
 
 type BridgedWindow = Window & {
   _richApiNativeBridge: HostBridge;

@@ -28,7 +28,10 @@ export const validatorMark = "[validator]";
 /** What Microsoft's Open XML SDK validator finds in a file, against the schema of Microsoft 365. Uses no network. */
 export const validatorFindings = (file: string): ValidatorFinding[] => {
   if (program === undefined) throw new Error("The validator's program is not installed");
-  const { status, stdout, stderr } = spawnSync(program, [file, "Microsoft365"], { encoding: "utf8", maxBuffer: 64 * 1024 * 1024 });
+  const { status, stdout, stderr } = spawnSync(program, [file, "Microsoft365"], {
+    encoding: "utf8",
+    maxBuffer: 64 * 1024 * 1024,
+  });
   if (status !== 0) throw new Error(`The validator could not be run: ${stderr || stdout}`);
   const { ok, errors } = JSON.parse(stdout) as { ok: boolean; errors: ValidatorFinding[] };
   if (!ok && errors.length === 0) throw new Error(`The validator refuses ${file} without a finding`);

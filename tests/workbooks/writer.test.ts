@@ -68,16 +68,24 @@ beforeAll(async () => {
 });
 
 describe("the file", () => {
-  testValidator(`passes the validator of Microsoft's Open XML SDK ${validatorMark}`, () => {
-    expect(findingsOf(bytes)).toEqual([]);
-  }, 60_000);
+  testValidator(
+    `passes the validator of Microsoft's Open XML SDK ${validatorMark}`,
+    () => {
+      expect(findingsOf(bytes)).toEqual([]);
+    },
+    60_000,
+  );
 
-  testValidator(`the validator speaks up when the parts of a font are out of order ${validatorMark}`, () => {
-    const findings = findingsOf(
-      altered(bytes, "xl/styles.xml", /(<sz [^>]*\/>)(<color [^>]*\/>)(<name [^>]*\/>)/, "$3$2$1"),
-    );
-    expect(findings.map(({ errorType }) => errorType)).toContain("Schema");
-  }, 60_000);
+  testValidator(
+    `the validator speaks up when the parts of a font are out of order ${validatorMark}`,
+    () => {
+      const findings = findingsOf(
+        altered(bytes, "xl/styles.xml", /(<sz [^>]*\/>)(<color [^>]*\/>)(<name [^>]*\/>)/, "$3$2$1"),
+      );
+      expect(findings.map(({ errorType }) => errorType)).toContain("Schema");
+    },
+    60_000,
+  );
 
   test("is sound beyond what the validator looks at", () => {
     expect(() => assertWorkbookSound(bytes)).not.toThrow();
