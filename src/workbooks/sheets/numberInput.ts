@@ -13,7 +13,10 @@ interface NumberRules {
 const shown = (value: number): string => value.toLocaleString("en-GB", { maximumFractionDigits: 6 });
 
 /** Asks for a number between two ends and says so when it is refused; an emptied cell is refused too. */
-export const numberRule = (title: string, { words, least, most, unit = "", whole = false }: NumberRules): Validation => ({
+export const numberRule = (
+  title: string,
+  { words, least, most, unit = "", whole = false }: NumberRules,
+): Validation => ({
   rule: { kind: whole ? "whole" : "number", least, most },
   blankPasses: false,
   prompt: { title, words },
