@@ -209,7 +209,10 @@ async function runtimeCosts(): Promise<void> {
   const server = await startStaticServer({ root: distFolder, port: 0 });
   const browser = await launchBrowser();
   try {
-    const page = await browser.newPage();
+    // The page's own policy forbids scripts from memory, which the measure of parsing below needs.
+    const page = await browser.newPage({ bypassCSP: true });
+    // What tsx wraps around functions it hands to a page.
+    await page.addInitScript("globalThis.__name = (value) => value");
     await page.addInitScript(`(${installHostBridge.toString()})()`);
     await page.goto(`http://localhost:${server.port}/functions.html`);
     const count = smoke ? 200 : 10_000;
@@ -247,31 +250,29 @@ async function runtimeCosts(): Promise<void> {
       ],
     );
 
-    const loads = await page
-      .evaluate(
-        async ({ repeats }) => {
-          const load = async (address: string): Promise<number> => {
-            const text = await (await fetch(address)).text();
-            const spent: number[] = [];
-            for (let repeat = 0; repeat < repeats; repeat++) {
-              const script = document.createElement("script");
-              const file = URL.createObjectURL(new Blob([`/* ${repeat} */\n${text}`], { type: "text/javascript" }));
-              const start = performance.now();
-              await new Promise((resolve, reject) => {
-                script.onload = resolve;
-                script.onerror = reject;
-                script.src = file;
-                document.head.append(script);
-              });
-              spent.push(performance.now() - start);
-            }
-            return spent.sort((a, b) => a - b)[Math.floor(spent.length / 2)]!;
-          };
-          return [await load("/functions.js"), await load("/office/custom-functions-runtime.js")] as const;
-        },
-        { repeats: smoke ? 1 : 9 },
-      )
-      .catch(() => undefined);
+    const loads = await page.evaluate(
+      async ({ repeats }) => {
+        const load = async (address: string): Promise<number> => {
+          const text = await (await fetch(address)).text();
+          const spent: number[] = [];
+          for (let repeat = 0; repeat < repeats; repeat++) {
+            const script = document.createElement("script");
+            const file = URL.createObjectURL(new Blob([`/* ${repeat} */\n${text}`], { type: "text/javascript" }));
+            const start = performance.now();
+            await new Promise((resolve, reject) => {
+              script.onload = resolve;
+              script.onerror = reject;
+              script.src = file;
+              document.head.append(script);
+            });
+            spent.push(performance.now() - start);
+          }
+          return spent.sort((a, b) => a - b)[Math.floor(spent.length / 2)]!;
+        };
+        return [await load("/functions.js"), await load("/office/custom-functions-runtime.js")] as const;
+      },
+      { repeats: smoke ? 1 : 9 },
+    );
     const size = (file: string): number => gzipSync(fs.readFileSync(path.join(distFolder, file)), { level: 9 }).length;
     const ours = size("functions.js");
     const theirs = size(path.join("office", "custom-functions-runtime.js"));
@@ -280,7 +281,7 @@ async function runtimeCosts(): Promise<void> {
       ["what", "ours", "ours / yardstick"],
       [
         ["size, gzip", `${(ours / 1024).toFixed(1)} kB`, ratio(ours, theirs)],
-        ["parse and associate", loads ? `${loads[0].toFixed(1)} ms` : "–", loads ? ratio(loads[0], loads[1]) : "–"],
+        ["parse and associate", `${loads[0].toFixed(1)} ms`, ratio(loads[0], loads[1])],
       ],
     );
   } finally {
