@@ -30,7 +30,7 @@ import {
 import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
 import DocsWords from "@univerjs/docs-ui/locale/en-US";
 import { IDefinedNamesService, ISuperTableService, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
-import { UniverRenderEnginePlugin } from "@univerjs/engine-render";
+import { DeviceInputEventType, UniverRenderEnginePlugin } from "@univerjs/engine-render";
 import {
   SheetsSelectionsService,
   SetSelectionsOperation,
@@ -56,11 +56,12 @@ import {
   HoverManagerService,
   IEditorBridgeService,
   ScrollToCellCommand,
+  SetCellEditVisibleWithF2Operation,
   UniverSheetsUIPlugin,
 } from "@univerjs/sheets-ui";
 import SheetsUIWords from "@univerjs/sheets-ui/locale/en-US";
 import { defaultTheme } from "@univerjs/themes";
-import { ILayoutService, UniverUIPlugin } from "@univerjs/ui";
+import { ILayoutService, KeyCode, UniverUIPlugin } from "@univerjs/ui";
 import UIWords from "@univerjs/ui/locale/en-US";
 import { catalogue, namespace } from "../catalogue/catalogue";
 import { functions } from "../catalogue/generated/functions";
@@ -69,7 +70,6 @@ import { errorAt, registerFunctions } from "../engine/registerFunctions";
 import { refreshAfterShrinkingSpills, speakErrorAlerts, type AlertService } from "../engine/upstreamPatches";
 import { completeByPlainName } from "./completion";
 import { functionHint } from "./functionHints";
-import { keepSelectionsInWorkbook } from "./gridPatches";
 import type { OpenedWorkbook } from "./openWorkbook";
 
 export interface SheetTab {
@@ -138,12 +138,11 @@ export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook
     footer: false,
     contextMenu: false,
     headerMenu: false,
-    disableAutoFocus: true,
   });
   univer.registerPlugin(UniverDocsPlugin);
   univer.registerPlugin(UniverDocsUIPlugin);
   univer.registerPlugin(UniverSheetsPlugin);
-  univer.registerPlugin(UniverSheetsUIPlugin, { footer: false, disableAutoFocus: true });
+  univer.registerPlugin(UniverSheetsUIPlugin, { footer: false });
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
     initialFormulaComputing: CalculationMode.FORCED,
     description: catalogue.map((record) => functionHint(record, namespace)),
@@ -184,7 +183,6 @@ export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook
   const commands = injector.get(ICommandService);
   const selections = injector.get(SheetsSelectionsService);
   const watching = [
-    keepSelectionsInWorkbook(commands, unitId),
     commands.onCommandExecuted(({ id, type }) => {
       if (id === SetSelectionsOperation.id || id === SetWorksheetActiveOperation.id) events.moved();
       else if (id === RichTextEditingMutation.id || id === SetTextSelectionsOperation.id) events.typed();
@@ -195,6 +193,19 @@ export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook
     .get(LifecycleService)
     .onStage(LifecycleStages.Steady)
     .then(() => events.ready());
+  // Once used, Univer 0.25.1's editor in the bar keeps the arrow keys for itself; so the bar shows and the cell edits.
+  const editInCell = ({ target, clientX, clientY }: MouseEvent): void => {
+    const bar = (target as Element).closest('[data-u-comp="formula-bar"]');
+    const text = bar?.querySelector("canvas")?.getBoundingClientRect();
+    if (!text || clientX < text.left || clientX > text.right || clientY < text.top || clientY > text.bottom) return;
+    void commands.executeCommand(SetCellEditVisibleWithF2Operation.id, {
+      visible: true,
+      eventType: DeviceInputEventType.Keyboard,
+      keycode: KeyCode.F2,
+      unitId,
+    });
+  };
+  container.addEventListener("click", editInCell);
   const subscriptions = [
     selections.selectionChanged$.subscribe(() => events.moved()),
     injector
@@ -238,6 +249,7 @@ export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook
     },
     close: () => {
       stopRefreshing();
+      container.removeEventListener("click", editInCell);
       for (const subscription of subscriptions) subscription.unsubscribe();
       for (const watch of watching) watch.dispose();
       univer.dispose();

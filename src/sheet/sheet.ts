@@ -5,7 +5,7 @@ import { speakCompletion } from "./completion";
 import { describeCell, spoken, type CellWords } from "./describeCell";
 import { argumentWords } from "./functionHints";
 import { openGrid, type Grid } from "./grid";
-import { nameGridParts } from "./gridPatches";
+import { nameGridParts } from "./nameGridParts";
 import { blankWorkbook, openWorkbook, type OpenedWorkbook } from "./openWorkbook";
 import { resultsTable } from "./resultsTable";
 import { showTabs } from "./sheetTabs";

@@ -1,15 +1,3 @@
-import type { ICommandService, IDisposable } from "@univerjs/core";
-import { SetSelectionsOperation } from "@univerjs/sheets";
-
-/**
- * Escape in the formula bar restores the selection under the editor's own id instead of the workbook's, which throws
- * (Univer 0.25.1). This puts the workbook's id in its place.
- */
-export const keepSelectionsInWorkbook = (commands: ICommandService, unitId: string): IDisposable =>
-  commands.beforeCommandExecuted(({ id, params }) => {
-    if (id === SetSelectionsOperation.id) (params as { unitId: string }).unitId = unitId;
-  });
-
 /** Names for the parts of the grid's own bar that have none, and no canvas before everything else in the Tab order. */
 export const nameGridParts = (): void => {
   const name = (selector: string, words: string): void => {
