@@ -26,41 +26,76 @@ const shown = (value: number): string => String(Number(value.toPrecision(5)));
 /** Floating noise is no fault. */
 const exceeds = (value: number, limit: number): boolean => value > limit + 1e-9 * Math.max(1, Math.abs(limit));
 
-/** Dates that stand twice or go back, levels above the capacity, changes faster than the limits, a gauge that is stuck. */
+/**
+ * Which dates belong to the longest rising series of the list, earlier rows first among equals: one wrong date is then
+ * the fault of its own row, not of every row after it. Undefined dates don't belong.
+ */
+function risingDates(dates: readonly (number | undefined)[]): boolean[] {
+  /** From the end: length of the longest rising series that begins with each date. */
+  const lengths = dates.map(() => 0);
+  /** The latest date that begins a series of each length; it falls as the length grows. */
+  const latestStart: number[] = [];
+  for (let index = dates.length - 1; index >= 0; index--) {
+    const date = dates[index];
+    if (date === undefined) continue;
+    let [low, high] = [0, latestStart.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (latestStart[middle]! > date) low = middle + 1;
+      else high = middle;
+    }
+    latestStart[low] = date;
+    lengths[index] = low + 1;
+  }
+  let wanted = latestStart.length;
+  let last = -Infinity;
+  return dates.map((date, index) => {
+    if (date === undefined || lengths[index] !== wanted || date <= last) return false;
+    wanted--;
+    last = date;
+    return true;
+  });
+}
+
+/** Dates that stand twice or out of order, levels above the capacity, changes faster than the limits, a gauge that is stuck. */
 export function logFaults(readings: readonly Reading[], { capacity, mostRise, mostFall }: LogLimits): LogFault[] {
   const found: LogFault[] = [];
   const add = (reading: Reading, fault: string): void =>
     void found.push({ row: reading.row, date: reading.date, fault });
-  const rowOfDate = new Map<number, number>();
-  let latest: { row: number; date: number } | undefined;
+  const rising = risingDates(readings.map(({ date }) => date));
+  const rowOfDate = new Map<number | undefined, number>();
+  readings.forEach(({ row, date }, index) => {
+    if (rising[index]) rowOfDate.set(date, row);
+  });
+  /** The last reading before this one whose date is in order. */
+  let before: Reading | undefined;
+  const misplaced = (reading: Reading, index: number): string => {
+    const twin = rowOfDate.get(reading.date);
+    if (twin !== undefined) return `the same date as row ${twin}`;
+    if (before && reading.date! < before.date!) return `the date is before that of row ${before.row}: out of order`;
+    const after = readings.find((_, at) => at > index && rising[at])!;
+    return `the date is after that of row ${after.row}: out of order`;
+  };
   let last: { row: number; date: number; level: number } | undefined;
-  for (const reading of readings) {
+  readings.forEach((reading, index) => {
     const { row, date, level } = reading;
-    if (date !== undefined) {
-      const earlier = rowOfDate.get(date);
-      if (earlier !== undefined) add(reading, `the same date as row ${earlier}`);
-      else {
-        rowOfDate.set(date, row);
-        if (latest && date < latest.date) add(reading, `the date is before that of row ${latest.row}: out of order`);
-        else latest = { row, date };
-      }
-    }
-    if (level === undefined) continue;
+    if (rising[index]) before = reading;
+    else if (date !== undefined) add(reading, misplaced(reading, index));
+    if (level === undefined) return;
     if (exceeds(level, capacity)) {
       add(reading, `level ${shown(level)} L is above the capacity of ${shown(capacity)} L`);
-      continue;
+      return;
     }
-    if (date === undefined) continue;
-    const days = last ? date - last.date : 0;
-    if (last && days > 0) {
-      const rise = (level - last.level) / days;
+    if (date === undefined || !rising[index]) return;
+    if (last) {
+      const rise = (level - last.level) / (date - last.date);
       if (mostRise !== undefined && exceeds(rise, mostRise))
         add(reading, `rises ${shown(rise)} L a day since row ${last.row}, faster than ${shown(mostRise)} L a day`);
       if (mostFall !== undefined && exceeds(-rise, mostFall))
         add(reading, `falls ${shown(-rise)} L a day since row ${last.row}, faster than ${shown(mostFall)} L a day`);
     }
-    if (!last || days > 0) last = { row, date, level };
-  }
+    last = { row, date, level };
+  });
   const levels = readings.filter(({ level }) => level !== undefined);
   for (let start = 0; start < levels.length;) {
     const { level } = levels[start]!;

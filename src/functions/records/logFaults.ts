@@ -40,7 +40,7 @@ function read(cell: unknown, element: CellArgument<number>, what: "date" | "leve
 }
 
 /**
- * Finds what a tired clerk gets wrong in a log of levels: dates that stand twice or go back, levels above the capacity,
+ * Finds what a tired clerk gets wrong in a log of levels: dates that stand twice or out of order, levels above the capacity,
  * changes that can't be, a stuck gauge, blanks and text that only looks like a number or a date.
  *
  * @customfunction LOG_FAULTS
@@ -74,9 +74,10 @@ export function logFaults(
       if (isBlank(day) && isBlank(amounts[index])) return [];
       const date = read(day, dateTime, "date");
       const level = read(amounts[index], litres, "level");
-      const known = typeof date === "number" ? date : undefined;
+      const odd = typeof date === "number" ? oddDate(date) : undefined;
+      const known = typeof date === "number" && odd === undefined ? date : undefined;
       if (typeof date === "string") found.push({ row, date: undefined, fault: date });
-      else if (oddDate(date)) found.push({ row, date, fault: `date ${oddDate(date)!}` });
+      else if (odd !== undefined) found.push({ row, date, fault: `date ${odd}` });
       if (typeof level === "string") found.push({ row, date: known, fault: level });
       return [{ row, date: known, level: typeof level === "number" ? level : undefined }];
     });
@@ -94,9 +95,9 @@ export function logFaults(
 }
 
 export const about: About = {
-  rule: "for each reading: date and level can be read; the date is later than those before; level ≤ capacity; change a day since the last good reading within most rise and most fall; not the same level three readings in a row (unless empty or full)",
+  rule: "for each reading: date and level can be read; the date follows those before it (the rows are blamed that stand outside the longest rising series of dates); level ≤ capacity; change a day since the last such reading within most rise and most fall; not the same level three readings in a row (unless empty or full)",
   range:
-    'One column or row each, a header passed over; the two must be equally long. Wholly blank rows are passed over but counted. A log without faults gives one row, "no fault found". Dates as text are read in the form YYYY-MM-DD only. A level above the capacity is not used as the base of the next change.',
+    'One column or row each, a header passed over; the two must be equally long. Wholly blank rows are passed over but counted. A log without faults gives one row, "no fault found". Dates as text are read in the form YYYY-MM-DD only. A row with a wrong date, or a level above the capacity, is not used as the base of the next change.',
   source: "Common practice, no source; three equal readings for a stuck gauge is an own planning default",
   examples: [
     {

@@ -98,7 +98,23 @@ test.each([
     [50, 40],
     undefined,
     undefined,
-    ["2: date is a date outside 2000 to 2099; check the year", "2: the date is before that of row 1: out of order"],
+    ["2: date is a date outside 2000 to 2099; check the year"],
+  ],
+  [
+    "a year typed too late: that row, not those after it, and the changes after it are still judged",
+    days(0, 1, 2 + 365 * 36, 3, 4),
+    [20, 30, 40, 50, 99],
+    15,
+    undefined,
+    ["3: the date is after that of row 4: out of order", "5: rises 49 L a day since row 4, faster than 15 L a day"],
+  ],
+  [
+    "a day typed that comes later in its own row too",
+    days(0, 4, 2, 3, 4),
+    [20, 30, 40, 50, 60],
+    undefined,
+    undefined,
+    ["2: the same date as row 5"],
   ],
   ["a negative level", days(0, 1), [50, -4], undefined, undefined, ["2: level must be 0 L or more; this is -4"]],
   [
@@ -175,19 +191,34 @@ test("the closings of the plan worked by hand pass its own limits and fail tight
   expect(words(check(45, 69))).toEqual(["7: falls 70 L a day since row 6, faster than 69 L a day"]);
 });
 
+test("a log that runs backwards is told row by row, in a moment", () => {
+  const backwards = days(...Array.from({ length: 5000 }, (_, index) => 5000 - index));
+  const start = performance.now();
+  const found = faults(
+    backwards,
+    backwards.map((_, index) => 40 + (index % 2)),
+  );
+  expect(performance.now() - start).toBeLessThan(1000);
+  expect(found).toHaveLength(4999);
+  expect(found[0]!.fault).toBe("the date is before that of row 1: out of order");
+});
+
 test("one slip planted in any good log is found in its row", () => {
   fc.assert(
     fc.property(
-      fc.array(fc.integer({ min: 1, max: 99 }), { minLength: 3, maxLength: 30 }),
+      fc.array(fc.integer({ min: 1, max: 99 }), { minLength: 4, maxLength: 30 }),
       fc.nat(),
-      fc.constantFrom("twice", "above", "blank", "text"),
+      fc.constantFrom("twice", "year too late", "year too early", "above", "blank", "text"),
       (levels, at, slip) => {
         // Neighbours are made different, so that no gauge is stuck.
         const clean: unknown[] = levels.map((level, index) => level + (index % 2) / 2);
         const dates: unknown[] = clean.map((_, index) => firstOfMarch + index);
-        const row = 1 + (at % (levels.length - 1));
+        // Two rows must follow a wrong year to tell which row is wrong.
+        const row = 1 + (at % (levels.length - (slip.startsWith("year") ? 3 : 1)));
         expect(faults(dates, clean)).toEqual(none);
         if (slip === "twice") dates[row] = dates[row - 1];
+        if (slip === "year too late") dates[row] = firstOfMarch + row + 3650;
+        if (slip === "year too early") dates[row] = firstOfMarch + row - 3650;
         if (slip === "above") clean[row] = 100.1;
         if (slip === "blank") clean[row] = null;
         if (slip === "text") clean[row] = `${String(clean[row])}`;
