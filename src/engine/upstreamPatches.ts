@@ -10,6 +10,7 @@ import {
   Interpreter,
   LexerTreeBuilder,
   SetFormulaCalculationStartMutation,
+  ValueObjectFactory,
   type BaseFunction,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
@@ -81,6 +82,46 @@ const compareWithoutIndex = (): void => {
   } satisfies Partial<typeof CELL_INVERTED_INDEX_CACHE>);
 };
 
+/** Splits at a mark that stands outside quoted texts. */
+const splitOutsideTexts = (words: string, mark: "," | ";"): string[] =>
+  words.match(new RegExp(`${mark}|(?:"[^"]*"|[^"${mark}])+`, "g"))!.filter((part) => part !== mark);
+
+/** An array constant is cut at every comma and semicolon, also at those inside its texts: {"12,5";7} gets two columns. */
+const keepTextsOfConstants = (): void => {
+  type Format = (this: ArrayValueObject, raw: string | object) => BaseValueObject[][];
+  replaceMethod<Format>(
+    ArrayValueObject as unknown as Patchable,
+    "_formatValue",
+    (original) =>
+      function (raw) {
+        if (typeof raw !== "string" || !/"[^"]*[,;]/.test(raw)) return original.call(this, raw);
+        const rows = splitOutsideTexts(raw.slice(1, -1), ";").map((row) =>
+          splitOutsideTexts(row, ",").map((cell) => ValueObjectFactory.create(cell.trim())),
+        );
+        return original.call(this, {
+          calculateValueList: rows,
+          rowCount: rows.length,
+          columnCount: Math.max(...rows.map((row) => row.length)),
+          unitId: "",
+          sheetId: "",
+          row: -1,
+          column: -1,
+        });
+      },
+  );
+};
+
+/** Text that is typed in a formula becomes a number where it looks like one: "05/03/2026" a date, in some order of its own. */
+const keepTextsAsTexts = (): void => {
+  type Create = (raw: unknown, ignorePattern?: boolean) => BaseValueObject;
+  replaceMethod<Create>(
+    { prototype: ValueObjectFactory },
+    "create",
+    (original) => (raw, ignorePattern) =>
+      original.call(ValueObjectFactory, raw, ignorePattern || (typeof raw === "string" && /^\s*"[^]*"\s*$/.test(raw))),
+  );
+};
+
 /** The engine reads "#" as nothing or #VALUE! and refuses "@" before a single cell. */
 const readSpillAndSingle = (): void => {
   type Build = (this: LexerTreeBuilder, formula: string, ...rest: unknown[]) => unknown;
@@ -146,6 +187,8 @@ const surviveThrows = (): void => {
 export const patchEngine = (): void => {
   copyBeforeSort();
   compareWithoutIndex();
+  keepTextsOfConstants();
+  keepTextsAsTexts();
   readSpillAndSingle();
   keepWordsOfReferences();
   clearWordsWithResult();

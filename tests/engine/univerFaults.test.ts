@@ -56,6 +56,16 @@ test("SORT sorts the range it reads for every later formula", async () => {
   expect(sheet.cell("C1").v).toBe(1 + 20 + 300);
 });
 
+test("a text of an array constant is cut at its comma", async () => {
+  sheet = await openLiveSheet({ A1: { f: '=COLUMNS({"12,5";"x"})' } });
+  expect(sheet.cell("A1").v).toBe(2);
+});
+
+test("a text that looks like a date becomes a number", async () => {
+  sheet = await openLiveSheet({ A1: { f: '=ISNUMBER("05/03/2026")' } });
+  expect(sheet.cell("A1").v).toBe(1);
+});
+
 test("a name behind a minus sign is not known", async () => {
   sheet = await openLiveSheet({ A1: { f: "=LET(rate,5,-rate)" }, A2: { f: "=LET(rate,5,-(rate))" } });
   expect([sheet.cell("A1").v, sheet.cell("A2").v]).toEqual(["#NAME?", -5]);

@@ -76,6 +76,20 @@ test("a name may stand behind a minus sign", async () => {
   expect(["A1", "A2", "A3", "A4"].map((at) => sheet.cell(at).v)).toEqual([-5, -4, -15, 2]);
 });
 
+test("a text of an array constant may hold commas and semicolons", async () => {
+  await open({
+    A1: { f: '=INDEX({"12,5",2;"a;b",-3},2,1)' },
+    A2: { f: '=INDEX({"12,5",2;"a;b",-3},2,2)' },
+    A3: { f: '=COLUMNS({"12,5";"x"})' },
+  });
+  expect(["A1", "A2", "A3"].map((at) => sheet.cell(at).v)).toEqual(["a;b", -3, 1]);
+});
+
+test("a text in a formula stays text", async () => {
+  await open({ A1: { f: '=ISTEXT("05/03/2026")' }, A2: { f: '=ISTEXT({"93%"})' }, A3: { f: '="3"+1' } });
+  expect(["A1", "A2", "A3"].map((at) => sheet.cell(at).v)).toEqual([1, 1, 4]);
+});
+
 test("a boolean is read as one", async () => {
   await open({ A1: { f: "=TRUE" }, A2: { f: "=1=2" } });
   expect([fromEngineCell(sheet.cell("A1")), fromEngineCell(sheet.cell("A2"))]).toEqual([true, false]);
