@@ -115,7 +115,8 @@ export class TableArgument<
 
   readRange(cells: Cells | null | undefined, label: string): T | Failure {
     const names = Object.keys(this.columns);
-    const wanted = `enter a range with the columns ${names.map((name) => name.replace(/_/g, " ")).join(", ")}`;
+    const shorter = this.shorterWidths.map((each) => `, or the first ${each} of them`).join("");
+    const wanted = `enter a range with the columns ${names.map((name) => name.replace(/_/g, " ")).join(", ")}${shorter}`;
     if (isMissing(cells)) return this.optional ? (undefined as T) : refuse(label, `is blank; ${wanted}`);
     const width = cells[0]!.length;
     if (width !== names.length && !this.shorterWidths.includes(width)) {

@@ -12,7 +12,7 @@ export const args = cellArguments({
 });
 
 /**
- * Days until option A, dearer to buy and cheaper to run, has cost no more than option B.
+ * Days until two options have cost the same: A, dearer to buy and cheaper to run, has cost less from then on.
  *
  * @customfunction BREAK_EVEN_DAYS
  * @param fixed_a What A costs at once

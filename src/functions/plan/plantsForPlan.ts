@@ -1,9 +1,10 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { aboveRoom, planArguments, readPlan, tooLarge } from "../../arguments/planArguments";
+import { isoDay } from "../../arguments/date";
 import { count } from "../../arguments/quantity";
 import { CellError, noAnswer } from "../../excel/cellValues";
-import { fewestPlants, isAbove, roomOn } from "../../models/stockPlan";
+import { fewestPlants, firstShortDate, isAbove, roomOn, stockPlan } from "../../models/stockPlan";
 
 export const args = cellArguments({ ...planArguments, most: count.between(0, 1000).default(20) });
 
@@ -48,11 +49,11 @@ export function plantsForPlan(
       if (isAbove(plan.opening, room)) return aboveRoom(plan.opening, room, plan.firstDate);
       const fewest = fewestPlants(plan, given.most);
       if (fewest === "too large") return tooLarge();
-      return (
-        fewest ??
-        noAnswer(
-          `no number of plants from 0 to ${given.most} avoids a shortfall; look at the first days of STOCK_PLAN, where only stock and deliveries help`,
-        )
+      if (fewest !== undefined) return fewest;
+      const plants = [{ ...plan.plants[0]!, count: given.most }, ...plan.plants.slice(1)];
+      const day = firstShortDate(stockPlan({ ...plan, plants })!)!;
+      return noAnswer(
+        `no number of plants from 0 to ${given.most} avoids a shortfall; with ${given.most} the first is on ${isoDay(day)}. Where more plants come too late, only stock and deliveries help`,
       );
     },
   );

@@ -22,7 +22,11 @@ export function visitFor(due_date: any[][], visit_dates: any[][], late?: any[][]
     const latest = given.due_date + given.late;
     const visit = lastVisit(given.visit_dates, latest);
     return visit === undefined
-      ? noAnswer(`no visit on or before ${isoDay(given.due_date)}${given.late > 0 ? ` and ${given.late} days` : ""}`)
+      ? noAnswer(
+          given.late === 0
+            ? `no visit on or before ${isoDay(latest)}`
+            : `no visit on or before ${isoDay(latest)}, ${given.late} day${given.late === 1 ? "" : "s"} after the due date`,
+        )
       : dateCell(visit);
   });
 }

@@ -19,7 +19,7 @@ export const args = cellArguments({
  * @param on_order What is ordered and has not come, in the same unit
  * @param up_to Stock to order up to, in the same unit
  * @param [lot] Size of one lot, in the same unit, 1 if omitted
- * @param [room] What still fits when the order comes, in the same unit; no limit if omitted
+ * @param [room] What still fits now beside what is there and on order, in the same unit; no limit if omitted
  * @returns Amount to order, in the same unit
  */
 export function orderQuantity(
@@ -37,7 +37,7 @@ export function orderQuantity(
 export const about: About = {
   rule: "up to − on hand − on order, in whole lots rounded up; then cut down to the whole lots that fit in the room",
   range:
-    "Amounts 0 or more in one unit; 0 when nothing is missing or not even one lot fits. Room is what still fits beside what is there and on order.",
+    "Amounts 0 or more in one unit; 0 when nothing is missing or not even one lot fits. Room is what still fits, not the size of the whole store.",
   source: "Plain arithmetic",
   examples: [
     { formula: "=OXYGEN.ORDER_QUANTITY(120,0,330)", result: 210 },

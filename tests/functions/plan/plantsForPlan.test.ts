@@ -46,6 +46,26 @@ test("counts that don't hold the opening are passed over; an opening no count ho
   });
 });
 
+test("where no count serves, the words name the day that stays short", () => {
+  // 250 L drawn on the third day, and at most 20 plants of 1 L/h from empty: 2 × 480 L would do, 1 × 50 L each of room too …
+  // but one plant at most holds 50 L: 50 L are there on the third morning.
+  const cells = [
+    consecutive(4),
+    columnOf([0, 0, 200, 0]),
+    columnOf([0, 0, 0, 0]),
+    columnOf([24, 24, 24, 24]),
+    [[1, firstOfMarch, 0, 10, 50]],
+    [[0]],
+  ] as Cells;
+  const short = plantsForPlan(...cells, undefined, undefined, undefined, undefined, [[1]])[0]![0];
+  expect(short).toMatchObject({
+    code: "#N/A",
+    message: expect.stringContaining("from 0 to 1 avoids a shortfall; with 1 the first is on 2026-03-03."),
+  });
+  // 250 L of room want five plants.
+  expect(plantsForPlan(...cells)[0]![0]).toBe(5);
+});
+
 test("no need takes no plant", () => {
   expect(
     plantsForPlan(

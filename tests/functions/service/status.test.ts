@@ -70,6 +70,9 @@ describe("VISIT_FOR", () => {
   });
   test("none in time is #N/A; a date written out is refused, not taken for a header", () => {
     expect(visit(due, [due + 1])).toMatchObject({ code: "#N/A", message: "no visit on or before 2026-03-31" });
+    expect(visit(due, [due + 3], 2)).toMatchObject({
+      message: "no visit on or before 2026-04-02, 2 days after the due date",
+    });
     expect(visit(due, ["March 1", due - 9])).toMatchObject({
       code: "#VALUE!",
       message: expect.stringContaining('visit_dates row 1 "March 1" is text, not a date'),
