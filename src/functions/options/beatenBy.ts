@@ -1,14 +1,12 @@
 import type { About } from "../../arguments/about";
+import { better as betterWords, wordForEachMeasure } from "../../arguments/better";
 import { cellArguments, wholeTable } from "../../arguments/eachCell";
 import { numberBlock } from "../../arguments/numberBlock";
-import { list } from "../../arguments/range";
-import { choice } from "../../arguments/text";
-import { invalid } from "../../excel/cellValues";
-import { type Better, beatenBy as firstThatBeats } from "../../models/options";
+import { beatenBy as firstThatBeats } from "../../models/options";
 
 export const args = cellArguments({
   measures: numberBlock,
-  better: list(choice<Better>(["less", "more"], { fewer: "less", lower: "less", higher: "more" })),
+  better: betterWords,
 });
 
 /**
@@ -22,11 +20,8 @@ export const args = cellArguments({
 export function beatenBy(measures: any[][], better: any[][]): any[][] {
   return wholeTable(args, [measures, better], (given) => {
     const width = given.measures.find((row) => row !== undefined)!.length;
-    if (given.better.length !== width) {
-      return invalid(
-        `measures has ${width} columns and better has ${given.better.length} words; enter less or more for each column`,
-      );
-    }
+    const unequal = wordForEachMeasure(width, given.better);
+    if (unequal) return unequal;
     return [
       ["row that beats it"],
       ...firstThatBeats(given.measures, given.better).map((row) => [row < 0 ? "" : row + 1]),

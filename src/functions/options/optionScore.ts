@@ -1,15 +1,15 @@
 import type { About } from "../../arguments/about";
+import { better as betterWords, wordForEachMeasure } from "../../arguments/better";
 import { cellArguments, wholeTable } from "../../arguments/eachCell";
 import { numberBlock } from "../../arguments/numberBlock";
 import { sameUnit } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
-import { choice } from "../../arguments/text";
 import { invalid } from "../../excel/cellValues";
-import { type Better, scores } from "../../models/options";
+import { scores } from "../../models/options";
 
 export const args = cellArguments({
   measures: numberBlock,
-  better: list(choice<Better>(["less", "more"], { fewer: "less", lower: "less", higher: "more" })),
+  better: betterWords,
   weights: list(sameUnit),
 });
 
@@ -26,11 +26,8 @@ export function optionScore(measures: any[][], better: any[][], weights: any[][]
   return wholeTable(args, [measures, better, weights], (given) => {
     const rows = given.measures.filter((row): row is readonly number[] => row !== undefined);
     const width = rows[0]!.length;
-    if (given.better.length !== width) {
-      return invalid(
-        `measures has ${width} columns and better has ${given.better.length} words; enter less or more for each column`,
-      );
-    }
+    const unequal = wordForEachMeasure(width, given.better);
+    if (unequal) return unequal;
     if (given.weights.length !== width) {
       return invalid(
         `measures has ${width} columns and weights has ${given.weights.length} numbers; enter a weight for each column`,

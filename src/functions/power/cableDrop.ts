@@ -1,6 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { amperes, celsius, metres, number, squareMillimetres, volts } from "../../arguments/quantity";
+import { phases, refuseTwoPhases } from "../../arguments/phases";
+import { amperes, celsius, metres, squareMillimetres, volts } from "../../arguments/quantity";
 import { formatNumber } from "../../arguments/argument";
 import { invalid } from "../../excel/cellValues";
 import { cableDrop as dropOf } from "../../models/electricity";
@@ -11,7 +12,7 @@ export const args = cellArguments({
   area_mm2: squareMillimetres,
   voltage: volts,
   temperature: celsius.between(-40, 150).default(75),
-  phases: number.between(1, 3).whole().default(1),
+  phases,
 });
 
 /**
@@ -35,11 +36,8 @@ export function cableDrop(
   phases?: any[][],
 ): any[][] {
   return eachCell(args, [current, length, area_mm2, voltage, temperature, phases], (given) => {
-    if (given.phases === 2) {
-      return invalid(
-        "phases must be 1 or 3; this is 2. A load between two lines of a split supply is 1 phase at the line-to-line voltage",
-      );
-    }
+    const refused = refuseTwoPhases(given.phases);
+    if (refused) return refused;
     const lost = dropOf(given.current, given.length, given.area_mm2, given.temperature, given.phases);
     return lost < given.voltage
       ? lost / given.voltage
@@ -54,13 +52,13 @@ export const about: About = {
   range:
     "Plain copper from −40 to 150 °C. Resistance alone, at power factor 1: reactance adds in thick cables. Printed tables of stranded cable run up to 6 % higher. A drop of the whole voltage is #VALUE!.",
   source:
-    "IEC 60028 (0.017241 Ω·mm²/m at 20 °C, −234.5 °C); 75 °C is the conductor temperature of NEC (NFPA 70) chapter 9, table 8",
+    "IEC 60028 (0.017241 Ω·mm²/m at 20 °C, read second hand; −234.5 °C, from memory); 75 °C is the conductor temperature of NEC (NFPA 70) chapter 9, table 8",
   examples: [
     {
       formula: "=OXYGEN.CABLE_DROP(24,50,6,240,70)",
       result: 0.0343804,
       tolerance: 1e-7,
-      note: "Over the 3 % that NEC 210.19(A) advises for a branch",
+      note: "Over the 3 % that NEC 210.19(A) advises for a branch (from memory)",
       source: "by hand: 2 × 24 × 50 × 0.017241/6 × 304.5/254.5 = 8.25129 V, over 240 V",
     },
     {

@@ -1,14 +1,14 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { fraction, kilowatts, number, volts } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { phases, refuseTwoPhases } from "../../arguments/phases";
+import { fraction, kilowatts, volts } from "../../arguments/quantity";
 import { lineCurrent as currentOf } from "../../models/electricity";
 
 export const args = cellArguments({
   power: kilowatts,
   voltage: volts,
   power_factor: fraction.aboveTo(0, 1).default(0.8),
-  phases: number.between(1, 3).whole().default(1),
+  phases,
 });
 
 /**
@@ -22,12 +22,10 @@ export const args = cellArguments({
  * @returns Current in each line [A]
  */
 export function lineCurrent(power: any[][], voltage: any[][], power_factor?: any[][], phases?: any[][]): any[][] {
-  return eachCell(args, [power, voltage, power_factor, phases], (given) =>
-    given.phases === 2
-      ? invalid(
-          "phases must be 1 or 3; this is 2. A load between two lines of a split supply is 1 phase at the line-to-line voltage",
-        )
-      : currentOf(given.power, given.voltage, given.power_factor, given.phases),
+  return eachCell(
+    args,
+    [power, voltage, power_factor, phases],
+    (given) => refuseTwoPhases(given.phases) ?? currentOf(given.power, given.voltage, given.power_factor, given.phases),
   );
 }
 

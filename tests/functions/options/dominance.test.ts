@@ -60,7 +60,7 @@ describe("BEATEN_BY", () => {
     );
     expect((beatenBy([[1]], [["best"]])[0]![0] as any).message).toContain("enter less or more");
     expect((beatenBy([[1, 2]], [["less"]])[0]![0] as any).message).toContain(
-      "measures has 2 columns and better has 1 words",
+      "measures has 2 columns and better has 1 word;",
     );
   });
 });
