@@ -1,14 +1,14 @@
 import type { About } from "../../arguments/about";
+import { column } from "../../arguments/column";
 import { date } from "../../arguments/date";
 import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
-import { list } from "../../arguments/range";
 import { noAnswer } from "../../excel/cellValues";
 import { summariseLog } from "../../models/demand";
 
 export const args = cellArguments({
-  dates: list(date),
-  amounts: list(sameUnit),
+  dates: column(date),
+  amounts: column(sameUnit),
 });
 
 /**
@@ -40,8 +40,9 @@ export function demandFromLog(dates: any[][], amounts: any[][]): any[][] {
 export const about: About = {
   rule: "mean = Σ daily use / days with a record; sd = √(Σ (daily use − mean)² / (days with a record − 1))",
   range:
-    "Days count from the first to the last, both included. A day without a record is left out of the mean and the spread, not taken as 0: where nothing was used, write 0. A blank cell is refused.",
-  source: "Sample mean and sample standard deviation: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5",
+    "Days count from the first to the last, both included. A day without a record is left out of the mean and the spread, not taken as 0: where nothing was used, write 0. One column or row each, a header passed over; a blank cell is refused.",
+  source:
+    "Sample mean and sample standard deviation: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5 (section number from memory)",
   examples: [
     {
       formula: '=OXYGEN.DEMAND_FROM_LOG({"2026-03-01";"2026-03-02";"2026-03-02";"2026-03-04"},{40;30;20;60})',

@@ -72,6 +72,14 @@ describe("DEMAND_FROM_LOG", () => {
     expect(log[1]).toEqual([4, 2, 40, Math.sqrt(200), 50]);
   });
 
+  test("a header in each column is passed over, in one alone it leaves them unequal", () => {
+    const bare = demandFromLog(column([46082, 46083]), column([10, 20]));
+    expect(demandFromLog(column(["date", 46082, 46083]), column(["L", 10, 20]))).toEqual(bare);
+    expect((demandFromLog(column([46082, 46083]), column(["L", 20]))[0]![0] as CellError).message).toContain(
+      "dates has 2 and amounts has 1 cells",
+    );
+  });
+
   test("one day has no spread: #N/A in that cell alone", () => {
     const [, row] = demandFromLog([[46082], [46082]], [[3], [4]]);
     expect(row!.slice(0, 3)).toEqual([1, 1, 7]);
