@@ -217,7 +217,7 @@ export const constantRows: readonly ConstantRow[] = [
   { name: "crate_damaged", value: false, unit: "", source: neutral },
   { name: "packing_share", value: 0, unit: "fraction", source: neutral },
   { name: "pallet_mass", value: 1000, unit: "kg", source: own },
-  { name: "pallet_floor", value: 1.2, unit: "m²", source: "1.2 m × 1.0 m flat pallet, ISO 6780" },
+  { name: "pallet_floor", value: 1.2, unit: "m²", source: "1.2 m × 1.0 m flat pallet, ISO 6780; from memory" },
   { name: "load_share", value: 1, unit: "fraction", source: neutral },
   { name: "crew", value: 0, unit: "", source: neutral },
   {

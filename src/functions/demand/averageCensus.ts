@@ -22,7 +22,7 @@ export function averageCensus(arrivals: any[][], stay: any[][]): any[][] {
 export const about: About = {
   rule: "arrivals a day × mean stay in days (Little's law)",
   range: "0 or more; a long-run average. While an outbreak grows the census lags behind it.",
-  source: "Little, J. D. C., A proof for the queuing formula L = λW, Operations Research 9 (1961) 383",
+  source: "Little, J. D. C., A proof for the queuing formula L = λW, Operations Research 9 (1961) 383 (abstract read)",
   examples: [
     { formula: "=OXYGEN.AVERAGE_CENSUS(4,5)", result: 20 },
     { formula: '=OXYGEN.AVERAGE_CENSUS(6,"36 h")', result: 9, note: "Six a day for a day and a half" },

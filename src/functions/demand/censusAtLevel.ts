@@ -30,7 +30,7 @@ export const about: About = {
   range:
     "Mean above 0, up to a million; exact, without the normal short-cut. Patients come independently of each other, at any length of stay, and none is turned away. Outbreaks and mass casualties come together: plan them as a surge.",
   source:
-    "Number in an M/G/∞ system is Poisson: Mirasol, N. M., The output of an M/G/∞ queuing system is Poisson, Operations Research 11 (1963) 282",
+    "Number in an M/G/∞ system is Poisson, at any length of stay (Palm's theorem): Feeney & Sherbrooke, Management Science 12(5) (1966) 391 (abstract read)",
   examples: [
     {
       formula: "=OXYGEN.CENSUS_AT_LEVEL(4,95%)",

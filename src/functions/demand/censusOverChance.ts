@@ -24,7 +24,8 @@ export const about: About = {
   rule: "P(N > places), N Poisson of the mean",
   range:
     "Mean above 0, up to a million; whole places. Patients come independently and none is turned away (TURNED_AWAY_SHARE is for when they are). Under 1e-25 the chance shows as 0.",
-  source: "Poisson census of M/G/∞: Mirasol, Operations Research 11 (1963) 282; exact sum",
+  source:
+    "Number in an M/G/∞ system is Poisson, at any length of stay (Palm's theorem): Feeney & Sherbrooke, Management Science 12(5) (1966) 391 (abstract read); exact sum",
   examples: [
     {
       formula: "=OXYGEN.CENSUS_OVER_CHANCE(4,8)",

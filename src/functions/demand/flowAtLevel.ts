@@ -41,7 +41,7 @@ export const about: About = {
   range:
     "Means 0 to a million; exact, without the normal short-cut, which comes out too low where few patients draw much. Flows without a common step are listed combination by combination; where that is too long for a cell it is #VALUE!. Kinds that surge together are not independent.",
   source:
-    "Sum of independent Poisson counts by Panjer, H. H., Recursive evaluation of a family of compound distributions, ASTIN Bulletin 12 (1981) 22",
+    "Sum of independent Poisson counts by Panjer, H. H., Recursive evaluation of a family of compound distributions, ASTIN Bulletin 12 (1981) 22 (from memory; the recursion read in the manual of the R package actuar)",
   examples: [
     {
       formula: "=OXYGEN.FLOW_AT_LEVEL({6;2},{10;30},95%)",

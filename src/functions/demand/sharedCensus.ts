@@ -31,7 +31,8 @@ export const about: About = {
   rule: "least k with P(K ≤ k) ≥ level, K binomial of patients and share",
   range:
     "Whole patients, up to a million; share 0 to 1; exact, without the normal short-cut. Patients need it independently of each other; where one cause affects all, plan for all.",
-  source: "Binomial distribution: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.6.18",
+  source:
+    "Binomial distribution: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.6.18 (section number from memory)",
   examples: [
     {
       formula: "=OXYGEN.SHARED_CENSUS(20,25%,95%)",

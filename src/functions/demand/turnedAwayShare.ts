@@ -25,7 +25,7 @@ export const about: About = {
   range:
     "Mean above 0 and whole places, both up to a million. Arrivals are independent, stays of any length; who is turned away goes elsewhere and does not wait or come back.",
   source:
-    "Erlang 1917; holds for any distribution of stay (Sevastyanov 1957); mean = arrivals × stay as AVERAGE_CENSUS gives it",
+    "Erlang 1917 (from memory); that it holds at any length of stay: Feeney & Sherbrooke, Management Science 12(5) (1966) 391, lost sales case (abstract read); mean = arrivals × stay as AVERAGE_CENSUS gives it",
   examples: [
     { formula: "=OXYGEN.TURNED_AWAY_SHARE(1,1)", result: 0.5 },
     { formula: "=OXYGEN.TURNED_AWAY_SHARE(2,2)", result: 0.4, note: "(2²/2) / (1 + 2 + 2²/2)" },

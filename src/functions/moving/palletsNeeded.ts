@@ -62,7 +62,7 @@ export const about: About = {
   range:
     "Whole units, not stacked, 100 000 at most. Floors are compared by area alone: shapes that leave gaps need more. A unit that exceeds a pallet is #VALUE!. The method may now and then ask for one pallet more than a perfect packing.",
   source:
-    "First-fit decreasing: Johnson, Near-optimal bin packing algorithms, MIT 1973; pallet of 1.2 m × 1.0 m, ISO 6780; 1000 kg is an own planning default",
+    "First-fit decreasing: Johnson, Near-optimal bin packing algorithms, MIT 1973; pallet of 1.2 m × 1.0 m, ISO 6780 (both from memory); 1000 kg is an own planning default",
   examples: [
     {
       formula: "=OXYGEN.PALLETS_NEEDED({17},{260},{0.3},907,1.2)",

@@ -129,7 +129,7 @@ export const about: About = {
   rule: "least Σ count × goal with Σ count × gives ≥ each need, 0 ≤ count ≤ most, counts whole",
   range:
     "Among mixes of the same least goal: first the fewest units that add nothing to the goal, then more of the first item, then of the second, and so on down the list. Needs that can't be met are #N/A and name the first that fails; no answer within 2 seconds is #N/A.",
-  source: "Whole-number linear programme, solved by branch and bound (Land & Doig, Econometrica 28, 1960)",
+  source: "Whole-number linear programme, solved by branch and bound (Land & Doig, Econometrica 28, 1960; from memory)",
   examples: [
     {
       formula:

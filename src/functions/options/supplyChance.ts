@@ -41,7 +41,7 @@ export const about: About = {
   range:
     "1 to 30 units, exact for unequal ones. A sum that misses the need by rounding alone (1e-12 of the whole) meets it. Units fail independently: a common cause (fuel, power, the same fault in all) makes the true chance lower.",
   source:
-    "Capacity outage probability table by convolution: Billinton & Allan, Reliability Evaluation of Power Systems, ch. 2",
+    "Capacity outage probability table by convolution: Billinton & Allan, Reliability Evaluation of Power Systems, ch. 2 (from memory)",
   examples: [
     {
       formula: "=OXYGEN.SUPPLY_CHANCE({3;3;5},{0.98;0.98;0.98},8)",

@@ -37,13 +37,13 @@ export function daysCovered(stock: any[][], needs: any[][], daily_loss?: any[][]
 export const about: About = {
   rule: "whole days while stock covers need + loss, then the part of the next day that is left stock/(need + loss)",
   range:
-    'Needs and loss 0 or more, a blank is refused. Stock left after the last day is #N/A "longer than the list"; a stock that ends with the list lasts as long as the list.',
+    'Needs and loss 0 or more, a blank is refused. For a stock of liquid enter what is drawn from it: need × draw ratio (GROSS_DRAW). Stock left after the last day is #N/A "longer than the list"; a stock that ends with the list lasts as long as the list.',
   source: "Plain arithmetic",
   examples: [
     { formula: "=OXYGEN.DAYS_COVERED(100,{30;40;60})", result: 2.5, note: "30 and 40 leave 30 of the third day's 60" },
     { formula: "=OXYGEN.DAYS_COVERED(100,{30;40;60},10)", result: 2 + 10 / 70, note: "40 and 50 leave 10 of 70" },
     { formula: "=OXYGEN.DAYS_COVERED(100,{30;40})", result: { error: "#N/A", words: "longer than the list" } },
   ],
-  seeAlso: ["DAYS_OF_SUPPLY", "DELIVERY_DATES", "FIRST_SHORT_DATE"],
+  seeAlso: ["GROSS_DRAW", "DAYS_OF_SUPPLY", "DELIVERY_DATES", "FIRST_SHORT_DATE"],
   caution: "A planning figure: keep a reserve beyond it for surges and late deliveries.",
 };

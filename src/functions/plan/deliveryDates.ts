@@ -54,7 +54,7 @@ export function deliveryDates(
 export const about: About = {
   rule: "deliver on the first day whose closing would fall below keep, as many whole batches as bring it back",
   range:
-    "Consecutive dates, 1 to 2,000; batch above 0. No delivery needed is #N/A. Standing loss is not counted: add it to the needs. Several batches of one day stand in one row, and room for them is not checked.",
+    "Consecutive dates, 1 to 2,000; batch above 0. No delivery needed is #N/A. Standing loss is not counted, nor what is lost in filling: enter needs × draw ratio (GROSS_DRAW) with the loss added. Several batches of one day stand in one row, and room for them is not checked.",
   source: "Plain arithmetic; common practice, no source",
   examples: [
     {
@@ -75,7 +75,7 @@ export const about: About = {
       note: "90 are missing on the second day: two batches",
     },
   ],
-  seeAlso: ["STOCK_PLAN", "DAYS_COVERED", "REORDER_POINT", "ORDER_QUANTITY"],
+  seeAlso: ["GROSS_DRAW", "STOCK_PLAN", "DAYS_COVERED", "REORDER_POINT", "ORDER_QUANTITY"],
   caution:
     "These are the latest dates, with no day to spare for a late lorry or a surge: keep a reserve and order earlier.",
 };

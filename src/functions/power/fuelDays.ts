@@ -34,4 +34,6 @@ export const about: About = {
     { formula: "=OXYGEN.FUEL_DAYS(1000,90,100)", result: 10, note: "The last 100 L stay in the tank" },
   ],
   seeAlso: ["FUEL_PER_DAY", "FUEL_RATE"],
+  caution:
+    "A planning figure: dip the tanks, and have more fuel, or oxygen that needs no power, at hand before this runs out.",
 };

@@ -28,7 +28,7 @@ export const about: About = {
   rule: "√(2 × yearly use × order cost / holding cost)",
   range:
     "Holding cost above 0; even use, no price breaks, no limit of room or of what a load carries. The cost is flat around the answer: round to whole loads.",
-  source: "Harris, F. W., How many parts to make at once, Factory, The Magazine of Management 10 (1913)",
+  source: "Harris, F. W., How many parts to make at once, Factory, The Magazine of Management 10 (1913) (from memory)",
   examples: [
     {
       formula: "=OXYGEN.ECONOMIC_ORDER(200,50,2)",

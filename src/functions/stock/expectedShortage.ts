@@ -28,7 +28,7 @@ export const about: About = {
   rule: "sd × (φ(z) − z × (1 − Φ(z))), z = (reorder point − mean) / sd",
   range: "Mean and sd above 0; demand of the lead time taken as normal. Far above the mean it is 0.",
   source:
-    "Normal loss function: Chopra & Meindl, Supply Chain Management, ch. 11; Nahmias, Production and Operations Analysis, ch. 5",
+    "Normal loss function: Chopra & Meindl, Supply Chain Management, ch. 11; Nahmias, Production and Operations Analysis, ch. 5 (both from memory); standard tables",
   examples: [
     { formula: "=OXYGEN.EXPECTED_SHORTAGE(100,100,10)", result: 3.9894228, tolerance: 1e-7, source: "10/√(2π)" },
     {

@@ -36,7 +36,8 @@ export const about: About = {
   rule: "1 − expected shortage of a lead time / order quantity, never below 0",
   range:
     "Order quantity, mean and sd above 0; demand of the lead time taken as normal. Orders that are small against the spread overlap, and then the rule says too little.",
-  source: "Chopra & Meindl, Supply Chain Management, ch. 11",
+  source:
+    "Chopra & Meindl, Supply Chain Management, ch. 11 (text from memory, the solution sheet of its exercise 11-4 read)",
   examples: [
     {
       formula: "=OXYGEN.FILL_RATE(1000,600,500,212.13)",

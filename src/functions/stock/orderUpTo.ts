@@ -48,7 +48,7 @@ export const about: About = {
   range:
     "Mean, sd and lead days above 0; review days 0 or more (0 gives the reorder point); level from 0.5 to under 1.",
   source:
-    "Periodic review: Silver, Pyke and Peterson, Inventory Management and Production Planning and Scheduling, ch. 7",
+    "Periodic review: Silver, Pyke and Peterson, Inventory Management and Production Planning and Scheduling, ch. 7 (from memory)",
   examples: [
     {
       formula: "=OXYGEN.ORDER_UP_TO(7,4.71495167,3,10,90%)",

@@ -42,7 +42,8 @@ export const about: About = {
   rule: "mean × lead days + safety stock",
   range:
     "Mean, sd and lead days above 0; level from 0.5 to under 1. The stock is watched all the time; where it is looked at every few days only, use ORDER_UP_TO.",
-  source: "Taylor, Introduction to Management Science, ch. 16; Heizer & Render, Operations Management, ch. 12",
+  source:
+    "Taylor, Introduction to Management Science, ch. 16; Heizer & Render, Operations Management, ch. 12; read in their worked examples",
   examples: [
     {
       formula: "=OXYGEN.REORDER_POINT(30,5,10,95%)",

@@ -43,7 +43,7 @@ export const about: About = {
   range:
     "Mean, sd and lead days above 0; level from 0.5 to under 1. Days are independent and their sum is taken as normal: with a lead of a few days and a ragged demand the true need is higher. Level is the share of lead times, not of demand (FILL_RATE).",
   source:
-    "Taylor, Introduction to Management Science, ch. 16 (variable demand); Heizer & Render, Operations Management, ch. 12 (variable lead time)",
+    "Taylor, Introduction to Management Science, ch. 16 (variable demand); Heizer & Render, Operations Management, ch. 12 (variable lead time); read in their worked examples. Both at once: Silver, Pyke and Peterson (from memory)",
   examples: [
     {
       formula: "=OXYGEN.SAFETY_STOCK(30,5,10,95%)",

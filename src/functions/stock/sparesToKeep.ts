@@ -30,7 +30,7 @@ export const about: About = {
   range:
     "Mean above 0, up to a million; exact. Each part taken is ordered again at once, one for one. Failures come independently; parts that wear out together need more.",
   source:
-    "Feeney & Sherbrooke, The (S−1, S) inventory policy under compound Poisson demand, Management Science 12(5) (1966)",
+    "Feeney & Sherbrooke, The (S−1, S) inventory policy under compound Poisson demand, Management Science 12(5) (1966) 391 (abstract read)",
   examples: [
     {
       formula: "=OXYGEN.SPARES_TO_KEEP(4,95%)",

@@ -32,7 +32,8 @@ export const about: About = {
   rule: "1 − Φ((stock − mean × days) / √(days × sd² + mean² × days sd²))",
   range:
     "Mean and sd above 0; the demand of the days together is taken as normal and the days as independent. In an outbreak days are alike and the true chance is higher.",
-  source: "Chopra & Meindl, Supply Chain Management, ch. 11 (cycle service level is one minus this)",
+  source:
+    "Chopra & Meindl, Supply Chain Management, ch. 11 (cycle service level is one minus this; text from memory, the solution sheet of exercise 11-4 read)",
   examples: [
     { formula: "=OXYGEN.STOCK_OUT_CHANCE(300,30,5,10)", result: 0.5, note: "Just the mean" },
     {
