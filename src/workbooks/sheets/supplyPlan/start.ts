@@ -101,7 +101,7 @@ export const start: SheetDescription = {
     ]),
     ...block("A26", [
       section("What the cells mean"),
-      [input("yellow, blue figures"), null, note("Yours to change.")],
+      [input("yellow, blue figures", { unlocked: false }), null, note("Yours to change.")],
       [output("pale blue, bold"), null, note("A result.")],
     ]),
     A30: caution(

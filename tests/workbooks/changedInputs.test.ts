@@ -1,0 +1,114 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { functions } from "../../src/catalogue/generated/functions";
+import { createEngine } from "../../src/engine/engine";
+import { isEngineError, type EngineValue } from "../../src/engine/engineValue";
+import { readWorkbook } from "../../src/engine/workbookFile";
+import { samplesFolder } from "../../src/tooling/buildSamples";
+
+/**
+ * What a user sees after changing inputs. Expected states follow from the scenario by plain arithmetic beside each test,
+ * never from the workbook's own cached values.
+ */
+type Changes = Readonly<Record<string, number | string | boolean | null>>;
+
+const after = async (name: string, changes: Changes): Promise<(at: string) => EngineValue | undefined> => {
+  const saved = readWorkbook(
+    readFileSync(path.join(samplesFolder, `${name}.xlsx`)),
+    functions.map(([id]) => id),
+  );
+  const sheets = saved.sheets.map((sheet) => ({ name: sheet.name, cells: { ...sheet.cells } }));
+  for (const [at, value] of Object.entries(changes)) {
+    const mark = at.lastIndexOf("!");
+    const { cells } = sheets.find((sheet) => sheet.name === at.slice(0, mark))!;
+    const address = at.slice(mark + 1);
+    if (cells[address]?.formula !== undefined) throw new Error(`${at} is no input`);
+    if (value === null) delete cells[address];
+    else cells[address] = { value };
+  }
+  const engine = createEngine(functions);
+  try {
+    const computed = await engine.calculateWorkbook(sheets, saved.names);
+    return (at) => {
+      const mark = at.lastIndexOf("!");
+      return computed.find((sheet) => sheet.name === at.slice(0, mark))!.cells[at.slice(mark + 1)]?.value;
+    };
+  } finally {
+    engine.dispose();
+  }
+};
+
+const verdict = "Summary!A5";
+
+describe("the supply plan", () => {
+  test("says short as ordered and nothing short as moved; a busy flow above the mean", async () => {
+    const show = await after("supply-plan", {});
+    expect(show(verdict)).toMatch(/^As ordered: SHORT on 2026-03-23, \d+ L in all\. +As moved: nothing short\.$/);
+    // Wards: 2 × 8 + 6 × 4 + 4 × 1.5 + 2 × 5 + 1.5 × 15 L/min.
+    expect(show("Demand!D13")).toBeCloseTo(78.5, 10);
+    expect(show("Summary!B15")).toBeGreaterThan(78.5);
+  }, 60_000);
+
+  test("says short in both cases once the delivery stays where it was ordered", async () => {
+    const show = await after("supply-plan", { "Inputs!D34": 0 });
+    expect(show(verdict)).toMatch(/^As ordered: SHORT on 2026-03-23.*As moved: SHORT on 2026-03-23/);
+    expect(show("Summary!C7")).toEqual(show("Summary!C8"));
+  }, 60_000);
+
+  test("has nothing short without the outage and the surge", async () => {
+    // 181 L/day made stands against 172 L/day drawn, so no day falls behind.
+    const noOutage = Object.fromEntries(
+      [43, 44, 45].flatMap((row) => ["A", "B", "C"].map((column) => [`Inputs!${column}${row}`, null])),
+    );
+    const show = await after("supply-plan", { ...noOutage, "Inputs!B19": 1 });
+    expect(show(verdict)).toMatch(/^As ordered: nothing short\. +As moved: nothing short\.$/);
+  }, 60_000);
+
+  test.each<[string, Changes]>([
+    ["more liquid than the plants hold", { "Inputs!B8": 5000 }],
+    ["a blank where the stock belongs", { "Inputs!B8": null }],
+    ["words for a mean", { "Demand!B9": "six" }],
+    ["a reading that is not available", { "Inputs!B9": "#N/A" }],
+  ])(
+    "never says nothing short when there is no answer: %s",
+    async (_, changes) => {
+      const show = await after("supply-plan", changes);
+      expect(show(verdict)).toMatch(/^As ordered: NO ANSWER, check Inputs\. +As moved: NO ANSWER, check Inputs\.$/);
+    },
+    60_000,
+  );
+
+  test("points at a delivery outside the plan", async () => {
+    const show = await after("supply-plan", { "Inputs!D33": 40 });
+    expect([show("Inputs!F33"), show("Inputs!F34")]).toEqual(["OUTSIDE", "in the plan"]);
+  }, 60_000);
+});
+
+describe("quick checks", () => {
+  const fillState = "Checks!H6";
+
+  test("take text with a unit as the same figure in the unit shown", async () => {
+    // 35 psi is 35 × 0.45359237 × 9.80665 / 0.00064516 Pa (NIST SP 811), 10 gal are 37.85411784 L.
+    const psi = await after("quick-checks", { "Checks!C36": "35 psi", "Checks!C40": "10 gal" });
+    const bar = await after("quick-checks", {
+      "Checks!C36": (35 * 0.45359237 * 9.80665) / 0.00064516 / 1e5,
+      "Checks!C40": 37.85411784,
+    });
+    for (const at of ["Checks!G36", "Checks!G40"]) expect(psi(at)).toBeCloseTo(Number(bar(at)), 9);
+  }, 60_000);
+
+  test("say which entry is empty, doubtful or wrong", async () => {
+    expect((await after("quick-checks", {}))(fillState)).toBe("ok");
+    expect((await after("quick-checks", { "Checks!D6": null }))(fillState)).toMatch(/^EMPTY/);
+    expect((await after("quick-checks", { "Checks!D60": 93 }))("Checks!H60")).toMatch(/^Oxygen wanted.*93.*percent/);
+    const fuller = await after("quick-checks", { "Checks!E6": 900 });
+    expect(isEngineError(fuller("Checks!G6")!)).toBe(true);
+    expect(fuller(fillState)).toMatch(/^WRONG ENTRY/);
+  }, 60_000);
+
+  test("say what no answer means", async () => {
+    // 1 L/min into 60 m³ with 5 changes an hour: 0.21 + 0.79 × 0.06 / 300 stays far under 0.235.
+    const show = await after("quick-checks", { "Checks!D77": 1, "Checks!E77": 5 });
+    expect(show("Checks!H77")).toBe("No answer: it stays under 23.5 %, if well mixed");
+  }, 60_000);
+});
