@@ -47,11 +47,10 @@ test("counts that don't hold the opening are passed over; an opening no count ho
 });
 
 test("where no count serves, the words name the day that stays short", () => {
-  // 250 L drawn on the third day, and at most 20 plants of 1 L/h from empty: 2 × 480 L would do, 1 × 50 L each of room too …
-  // but one plant at most holds 50 L: 50 L are there on the third morning.
+  // 25 L drawn on the second day and 250 L on the third. Without a plant the second is short; one fills its 50 L on the first.
   const cells = [
     consecutive(4),
-    columnOf([0, 0, 200, 0]),
+    columnOf([0, 20, 200, 0]),
     columnOf([0, 0, 0, 0]),
     columnOf([24, 24, 24, 24]),
     [[1, firstOfMarch, 0, 10, 50]],
