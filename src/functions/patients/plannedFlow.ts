@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { quoteCell } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litresPerMinute } from "../../arguments/quantity";
 import { table } from "../../arguments/range";
@@ -30,9 +31,10 @@ export function plannedFlow(kind: any[][], own_table?: any[][]): any[][] {
       return invalid(`own_table names "${given.kind}" ${own.length} times; keep one row for each kind`);
     const flow = own[0]?.flow ?? published.get(given.kind.toLowerCase());
     if (flow !== undefined) return flow;
-    const known = [...(given.own_table ?? []).map((row) => row.kind), ...published.keys()];
+    const ownKinds = (given.own_table ?? []).map((row) => row.kind);
+    const known = [...ownKinds, ...[...published.keys()].filter((kind) => !ownKinds.some((each) => same(each, kind)))];
     return invalid(
-      `kind "${given.kind.slice(0, 40)}" is not known; enter ${known.slice(0, 12).join(", ")}, or give own_table`,
+      `kind ${quoteCell(given.kind)} is not known; enter ${known.slice(0, 12).join(", ")}, or ${given.own_table ? "add it to own_table" : "give own_table"}`,
     );
   });
 }

@@ -44,5 +44,6 @@ export const about: About = {
     },
   ],
   seeAlso: ["CENSUS_AT_LEVEL", "PARTS_NEEDED", "REORDER_POINT"],
-  caution: "Parts in contact with oxygen must be the maker's, clean for oxygen service and sealed.",
+  caution:
+    "0 says that this level asks for none, not that none will fail: keep one of what stops the oxygen and is far away. Parts in contact with oxygen must be the maker's, clean for oxygen service and sealed.",
 };

@@ -106,7 +106,7 @@ describe("PLANNED_FLOW", () => {
     for (const kind of ["mild", "constructor", "toString"]) {
       expect(planned(kind, own)).toMatchObject({
         code: "#VALUE!",
-        message: expect.stringContaining("enter severe, Child, none, severe, critical"),
+        message: expect.stringContaining("enter severe, Child, none, critical, or add it to own_table"),
       });
     }
   });
