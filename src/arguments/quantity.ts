@@ -149,7 +149,7 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
   }
 
   private percentHint(value: number): string {
-    if (this.measure !== measures.fraction || value <= 1 || value > 100 || this.max > 1) return "";
+    if (this.measure !== measures.fraction || value <= Math.max(1, this.max) || value > 100) return "";
     return `; ${formatNumber(value)} looks like a percent: enter ${formatNumber(value)}% or ${formatNumber(value / 100)}`;
   }
 

@@ -7,7 +7,7 @@ import { shippedMass as massOf } from "../../models/moving";
 export const args = cellArguments({
   counts: list(count),
   masses: list(kilograms),
-  packing_share: share.default(0),
+  packing_share: share.between(0, 2).default(0),
 });
 
 /**
@@ -16,7 +16,7 @@ export const args = cellArguments({
  * @customfunction SHIPPED_MASS
  * @param counts How many of each kind, one cell a kind
  * @param masses Mass of one of each kind [kg], in the same order
- * @param [packing_share] Mass of crates and pallets as a share of the goods, 0 if omitted
+ * @param [packing_share] Mass of crates and pallets as a share of the goods, such as 0.1 or 10%, at most 2, 0 if omitted
  * @returns Mass [kg]
  */
 export function shippedMass(counts: any[][], masses: any[][], packing_share?: any[][]): any[][] {
@@ -31,7 +31,8 @@ export function shippedMass(counts: any[][], masses: any[][], packing_share?: an
 
 export const about: About = {
   rule: "Σ count × mass × (1 + packing share)",
-  range: "Counts are whole; both ranges have as many cells, and a blank among them is #VALUE!.",
+  range:
+    "Counts are whole; both ranges have as many cells, and a blank among them is #VALUE!. Packing up to twice the goods; more is taken for a percent without its sign and is #VALUE!.",
   source: "Plain arithmetic",
   examples: [
     {

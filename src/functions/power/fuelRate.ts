@@ -9,7 +9,7 @@ import { fuelBetween } from "../../models/electricity";
 export const args = cellArguments({
   load: kilowatts,
   unit_power: kilowatts.positive(),
-  load_points: list(share),
+  load_points: list(share.between(0, 2)),
   fuel_points: list(fuelPerHour),
 });
 
@@ -64,7 +64,7 @@ export function fuelRate(load: any[][], unit_power: any[][], load_points: any[][
 export const about: About = {
   rule: "straight line between the maker's two points on either side of load / unit power",
   range:
-    "From the lowest to the highest of the maker's points; outside is #VALUE!, never drawn on. Two points or more, in any order, each load once, fuel not falling as the load rises.",
+    "From the lowest to the highest of the maker's points; outside is #VALUE!, never drawn on. Two points or more, in any order, each load once and at most 2, fuel not falling as the load rises.",
   source: "Linear interpolation; the points are the maker's. Published fuel charts differ by 20 % either way",
   examples: [
     {

@@ -97,6 +97,10 @@ describe("SHIPPED_MASS", () => {
     expect(value(shippedMass, [[3], [5]], [[20], [8]], 0.15)).toBeCloseTo(115, 10);
     expect(value(shippedMass, [[1]], [["1 t"]], "10%")).toBeCloseTo(1100, 9);
   });
+  it("takes packing of 10 for a percent without its sign, not for ten times the goods", () => {
+    expect(value(shippedMass, [[1]], [[100]], 10).message).toContain("10 looks like a percent: enter 10% or 0.1");
+    expect(value(shippedMass, [[1]], [[100]], 2)).toBe(300);
+  });
   it("refuses lists that don't go together", () => {
     expect(value(shippedMass, [[3], [5]], [[20]]).message).toContain("counts has 2 and masses has 1");
   });

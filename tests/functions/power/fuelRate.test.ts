@@ -58,6 +58,11 @@ describe("FUEL_RATE", () => {
     expect(rate(0.1 + 0.2, 0.3, points, fuels)).toBeCloseTo(6.1, 9);
   });
 
+  it("reads points of 110 %, and takes 50 for a percent without its sign", () => {
+    expect(rate(11, 10, [0.5, "110%"], [1, 2])).toBeCloseTo(2, 12);
+    expect(rate(5, 8, [50, 75, 100], [1, 2, 3]).message).toContain("50 looks like a percent: enter 50% or 0.5");
+  });
+
   it("refuses lists that don't go together", () => {
     expect(rate(10, 20, points, [1, 2]).message).toContain("load_points has 4 and fuel_points has 2");
     expect(rate(10, 20, [1], [6.1]).message).toContain("two or more");
