@@ -1,6 +1,7 @@
 /**
  * `npm run build`: reads the functions, then makes everything under dist/. `--if-needed` builds only what is out of date.
- * OXYGEN_HOST names the https address the add-in will be served from, https://localhost:3000 if unset.
+ * `--host https://addins.example.internal` (or OXYGEN_HOST) names the address the add-in will be served from,
+ * https://localhost:3000 if left out.
  */
 import { spawnSync } from "node:child_process";
 import {
@@ -14,6 +15,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import path from "node:path";
+import { parseArgs } from "node:util";
 import webpack, { type Configuration } from "webpack";
 import { helpPage } from "../catalogue/helpPage";
 import type { FunctionRecord } from "../catalogue/record";
@@ -22,7 +24,9 @@ import policies from "../server/contentSecurityPolicy.json";
 export const projectFolder = path.resolve(__dirname, "..", "..");
 export const distFolder = path.join(projectFolder, "dist");
 
-/** Written last, so that a build that was broken off counts as none. */
+const host = (): string => process.env.OXYGEN_HOST ?? "";
+
+/** Written last, so that a build that was broken off counts as none; holds the host that was built for. */
 export const buildStamp = path.join(projectFolder, "build", "built.txt");
 
 const generate = (): void => {
@@ -62,7 +66,7 @@ export const build = async (): Promise<void> => {
   if (!existsSync(path.join(distFolder, "functions.js"))) throw new Error("The build made no functions script.");
   writeHelp();
   mkdirSync(path.dirname(buildStamp), { recursive: true });
-  writeFileSync(buildStamp, `${new Date().toISOString()}\n`);
+  writeFileSync(buildStamp, host());
 };
 
 const newest = (file: string): number => {
@@ -74,7 +78,7 @@ const newest = (file: string): number => {
 
 /** Is everything under dist/ made from the files as they are now? */
 export const isBuilt = (): boolean => {
-  if (!existsSync(buildStamp) || !existsSync(distFolder)) return false;
+  if (!existsSync(buildStamp) || !existsSync(distFolder) || readFileSync(buildStamp, "utf8") !== host()) return false;
   const sources = ["src", "manifest", "samples", "webpack.config.js", "package-lock.json"].map((name) =>
     path.join(projectFolder, name),
   );
@@ -110,7 +114,11 @@ export const buildIfNeeded = async (beforeBuild: () => void = () => undefined): 
 };
 
 if (require.main === module) {
-  (process.argv.includes("--if-needed") ? buildIfNeeded() : build()).then(
+  const { values } = parseArgs({
+    options: { host: { type: "string" }, "if-needed": { type: "boolean", default: false } },
+  });
+  if (values.host !== undefined) process.env.OXYGEN_HOST = values.host;
+  (values["if-needed"] ? buildIfNeeded() : build()).then(
     () => console.log(`${path.relative(process.cwd(), distFolder) || "dist"} is built.`),
     (fault: Error) => {
       console.error(fault.message);
