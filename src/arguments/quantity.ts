@@ -34,9 +34,14 @@ interface Limits {
   readonly max: number;
   /** Completes "must be …". */
   readonly words: string;
+  /** Ends that belong to the range: a number beyond one by rounding only, as 0.3 − 0.1 − 0.2 is below 0, is taken for it. */
+  readonly ends?: readonly number[];
 }
 
 const unlimited: Limits = { min: -Number.MAX_VALUE, max: Number.MAX_VALUE, words: "a number" };
+
+const isRoundingApart = (value: number, other: number): boolean =>
+  Math.abs(value - other) <= 1e-12 * Math.max(1, Math.abs(other));
 
 /** The largest double below a number, so that "under 1" needs no flag of its own on the fast path. */
 const justBelow = (value: number): number => value - Math.abs(value) * Number.EPSILON * 0.5;
@@ -74,10 +79,10 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
     return this.unit === "" ? "" : ` ${this.unit}`;
   }
 
-  private limited(min: number, max: number, words: string): Quantity<T> {
+  private limited(min: number, max: number, words: string, ends: readonly number[] = []): Quantity<T> {
     return new Quantity<T>(
       this.measure,
-      { min: Math.max(min, this.limits.min), max: Math.min(max, this.limits.max), words },
+      { min: Math.max(min, this.limits.min), max: Math.min(max, this.limits.max), words, ends },
       this.wholeOnly,
       this.defaultValue,
       this.optional,
@@ -90,15 +95,18 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
   }
 
   atLeast(low: number): Quantity<T> {
-    return this.limited(low, Number.MAX_VALUE, `${formatNumber(low)}${this.unitWords} or more`);
+    return this.limited(low, Number.MAX_VALUE, `${formatNumber(low)}${this.unitWords} or more`, [low]);
   }
 
   atMost(high: number): Quantity<T> {
-    return this.limited(-Number.MAX_VALUE, high, `${formatNumber(high)}${this.unitWords} or less`);
+    return this.limited(-Number.MAX_VALUE, high, `${formatNumber(high)}${this.unitWords} or less`, [high]);
   }
 
   between(low: number, high: number): Quantity<T> {
-    return this.limited(low, high, `between ${formatNumber(low)} and ${formatNumber(high)}${this.unitWords}`);
+    return this.limited(low, high, `between ${formatNumber(low)} and ${formatNumber(high)}${this.unitWords}`, [
+      low,
+      high,
+    ]);
   }
 
   /** From `low` to anything under `high`. */
@@ -107,6 +115,7 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
       low,
       justBelow(high),
       `from ${formatNumber(low)} to under ${formatNumber(high)}${this.unitWords}`,
+      [low],
     );
   }
 
@@ -116,6 +125,7 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
       justAbove(low),
       high,
       `above ${formatNumber(low)} and at most ${formatNumber(high)}${this.unitWords}`,
+      [high],
     );
   }
 
@@ -153,6 +163,24 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
     return `; ${formatNumber(value)} looks like a percent: enter ${formatNumber(value)}% or ${formatNumber(value / 100)}`;
   }
 
+  /** A number out of range that would be in it in another unit: most likely the unit was forgotten. */
+  private unitHint(value: number): string {
+    const unit = this.measure?.mistakenFor;
+    if (!unit || (value >= this.min && value <= this.max)) return "";
+    const { factor, offset = 0 } = this.measure!.units.get(unitKey(unit))!;
+    const converted = value * factor + offset;
+    if (converted < this.min || converted > this.max) return "";
+    return ` (if that is in ${unit}, enter "${formatNumber(value)} ${unit}")`;
+  }
+
+  private withoutRounding(value: number): number {
+    if (value < this.min || value > this.max) {
+      const end = this.limits.ends?.find((each) => isRoundingApart(value, each));
+      if (end !== undefined) return end;
+    }
+    return this.wholeOnly && isRoundingApart(value, Math.round(value)) ? Math.round(value) : value;
+  }
+
   private get schema(): z.ZodMiniType<number> {
     if (this.compiled) return this.compiled;
     const outside = (issue: { input?: unknown }): string => {
@@ -164,11 +192,11 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
         context.issues.push({ code: "custom", message, input: cell });
         return z.NEVER;
       };
-      if (typeof cell === "number") return cell;
+      if (typeof cell === "number") return this.withoutRounding(cell);
       if (typeof cell === "boolean") return problem(`is ${quoteCell(cell)}; ${this.wanted}`);
       if (typeof cell !== "string") return problem(`is of a kind that is not a number; ${this.wanted}`);
       const value = readText(cell, this.measure, this.wanted);
-      return typeof value === "number" ? value : problem(value.problem);
+      return typeof value === "number" ? this.withoutRounding(value) : problem(value.problem);
     });
     this.compiled = z.pipe(
       read,
@@ -192,7 +220,7 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
     }
     const result = z.safeParse(this.schema, plain);
     if (result.success) return result.data as T;
-    return refuse(label, result.error.issues[0]!.message);
+    return refuse(label, result.error.issues[0]!.message + (typeof plain === "number" ? this.unitHint(plain) : ""));
   }
 }
 

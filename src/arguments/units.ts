@@ -19,6 +19,8 @@ export interface Measure {
   readonly units: ReadonlyMap<string, Conversion>;
   /** Two or three spellings to offer in error words. */
   readonly offer: string;
+  /** The unit that a bare number out of range most often is in. */
+  readonly mistakenFor?: string;
 }
 
 const foot = 0.3048;
@@ -38,14 +40,14 @@ export const unitKey = (unit: string): string =>
 type Spellings = Record<string, number | Conversion>;
 
 /** Each key lists spellings parted by a blank; the value is a factor or a full conversion. */
-function measure(name: string, unit: string, offer: string, spellings: Spellings): Measure {
+function measure(name: string, unit: string, offer: string, spellings: Spellings, mistakenFor?: string): Measure {
   const units = new Map<string, Conversion>();
   for (const [names, conversion] of Object.entries(spellings)) {
     for (const spelling of names.split(" ")) {
       units.set(unitKey(spelling), typeof conversion === "number" ? { factor: conversion } : conversion);
     }
   }
-  return { name, unit, units, offer };
+  return { name, unit, units, offer, mistakenFor };
 }
 
 const per = (amounts: Spellings, times: Record<string, number>): Spellings => {
@@ -119,46 +121,70 @@ export const measures = {
     "t tonne tonnes": 1000,
     "lb lbs pound pounds": pound,
   }),
-  gaugePressure: measure("a pressure", "bar", "bar, psi or kPa (gauge)", {
-    "bar barg bar(g)": 1,
-    mbar: 0.001,
-    "psi psig psi(g)": barPerPsi,
-    "kPa kPag kPa(g)": 0.01,
-    "MPa MPag": 10,
-    Pa: 1e-5,
-  }),
+  gaugePressure: measure(
+    "a pressure",
+    "bar",
+    "bar, psi or kPa (gauge)",
+    {
+      "bar barg bar(g)": 1,
+      mbar: 0.001,
+      "psi psig psi(g)": barPerPsi,
+      "kPa kPag kPa(g)": 0.01,
+      "MPa MPag": 10,
+      Pa: 1e-5,
+    },
+    "psi",
+  ),
   gaugePsi: measure("a pressure", "psi", "psi or bar (gauge)", {
     "psi psig psi(g)": 1,
     "bar barg bar(g)": 1 / barPerPsi,
     "kPa kPag kPa(g)": 0.01 / barPerPsi,
     "MPa MPag": 10 / barPerPsi,
   }),
-  absoluteKpa: measure("an absolute pressure", "kPa", "kPa, hPa, mbar or inHg (absolute)", {
-    "kPa kPaa": 1,
-    "hPa mbar": 0.1,
-    Pa: 0.001,
-    "bar bara": 100,
-    psia: barPerPsi * 100,
-    /** Conventional inch of mercury, NIST SP 811. */
-    inHg: 3.386389,
-    mmHg: 0.1333224,
-  }),
-  temperature: measure("a temperature", "°C", "°C or °F", {
-    "°C C degC celsius": 1,
-    "°F F degF fahrenheit": { factor: 5 / 9, offset: -160 / 9 },
-    "K kelvin": { factor: 1, offset: -273.15 },
-  }),
+  absoluteKpa: measure(
+    "an absolute pressure",
+    "kPa",
+    "kPa, hPa, mbar or inHg (absolute)",
+    {
+      "kPa kPaa": 1,
+      "hPa mbar": 0.1,
+      Pa: 0.001,
+      "bar bara": 100,
+      psia: barPerPsi * 100,
+      /** Conventional inch of mercury, NIST SP 811. */
+      inHg: 3.386389,
+      mmHg: 0.1333224,
+    },
+    "hPa",
+  ),
+  temperature: measure(
+    "a temperature",
+    "°C",
+    "°C or °F",
+    {
+      "°C C degC celsius": 1,
+      "°F F degF fahrenheit": { factor: 5 / 9, offset: -160 / 9 },
+      "K kelvin": { factor: 1, offset: -273.15 },
+    },
+    "°F",
+  ),
   degreeLoss: measure("a share for each degree", "1/°C", "1/°C or %/°C", {
     "1/°C /°C": 1,
     "%/°C": 0.01,
     "1/°F /°F": 1.8,
     "%/°F": 0.018,
   }),
-  altitude: measure("a height", "m", "m, km or ft", {
-    "m metre metres meter meters": 1,
-    km: 1000,
-    "ft feet foot": foot,
-  }),
+  altitude: measure(
+    "a height",
+    "m",
+    "m, km or ft",
+    {
+      "m metre metres meter meters": 1,
+      km: 1000,
+      "ft feet foot": foot,
+    },
+    "ft",
+  ),
   length: measure("a length", "m", "m, cm, ft or in", {
     "m metre metres meter meters": 1,
     cm: 0.01,

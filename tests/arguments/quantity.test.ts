@@ -103,3 +103,27 @@ it("gives the default for a blank", () => {
   expect(litres.default(7).read("", "x")).toBe(7);
   expect(litres.mayBeOmitted().read(undefined, "x")).toBeUndefined();
 });
+
+it("takes a number beyond an end by rounding only for the end, and one beside a whole number for it", () => {
+  expect(read(litres, 0.3 - 0.1 - 0.2)).toBe(0);
+  expect(read(fraction, 0.1 + 0.2 + 0.7 + 2e-16)).toBe(1);
+  expect(read(count, 0.3 / 0.1)).toBe(3);
+  expect(words(litres, -1e-9)).toContain("x must be 0 L or more");
+  expect(words(fraction, 1.000001)).toContain("x must be between 0 and 1");
+  expect(words(count, 2.999999)).toContain("x must be a whole number");
+});
+
+it("leaves an end that is not in the range outside, however near", () => {
+  expect(words(litres.positive(), 0)).toContain("more than 0");
+  expect(words(fraction.fromToBelow(0, 1), 1)).toContain("under 1");
+  expect(words(fraction.aboveTo(0.21, 1), 0.21)).toContain("above 0.21");
+});
+
+it("says how to enter a unit that was forgotten, where the number is in range with it", () => {
+  const air = celsius.between(-90, 60);
+  expect(words(air, 95)).toMatch(/this is 95 \(if that is in °F, enter "95 °F"\)$/);
+  expect(words(air, 500)).toMatch(/this is 500$/);
+  expect(words(air, "95 °C")).toMatch(/this is 95$/);
+  expect(words(metresHigh.between(-500, 11000), 12000)).toMatch(/\(if that is in ft, enter "12000 ft"\)$/);
+  expect(words(litres, -5)).toMatch(/this is -5$/);
+});

@@ -58,3 +58,9 @@ test("psi, kPa and MPa are read as gauge (NIST SP 811); psi entered as bar is re
   expect(oneNumber(cylinderContent, 10, "15 MPa")).toBeCloseTo(oneNumber(cylinderContent, 10, 150), 9);
   expect(errorOf(cylinderContent, 10, 2015)).toMatch(/#VALUE! pressure must be between 0 and 300 bar/);
 });
+
+test("a pressure out of range that would be in it as psi says how to enter psi, and only then", () => {
+  expect(errorOf(cylinderContent, 10, 2015)).toMatch(/this is 2015 \(if that is in psi, enter "2015 psi"\)$/);
+  expect(errorOf(cylinderContent, 10, 5000)).toMatch(/this is 5000$/);
+  expect(errorOf(cylinderContent, 10, "2015 bar")).toMatch(/this is 2015$/);
+});

@@ -17,3 +17,7 @@ test("hPa entered as kPa, and gauge pressure of nothing, are refused", () => {
   );
   expect(errorOf(altitudeFromPressure, 0)).toMatch(/pressure_kpa/);
 });
+
+test("a reading in hPa entered bare says how to enter it", () => {
+  expect(errorOf(altitudeFromPressure, 845)).toMatch(/this is 845 \(if that is in hPa, enter "845 hPa"\)$/);
+});
