@@ -1,5 +1,6 @@
+import { cylinderPressureRange, cylinderTemperatureRange } from "../models/cylinder";
 import { formatNumber } from "./argument";
-import { Quantity } from "./quantity";
+import { gaugeBar, Quantity } from "./quantity";
 import { measures } from "./units";
 
 // Ends as a gauge shows them: 0.5, 1, 25 and 301.4 bar absolute less 1.01325 bar.
@@ -29,8 +30,14 @@ export const gasGauge = new Quantity(measures.gaugePressure, {
   words: `between ${leastGas} and ${mostGas} bar gauge (1 to 301.4 bar absolute)`,
 });
 
+/** Pressure of a cylinder [bar gauge], 0 to 300. */
+export const cylinderGauge = gaugeBar.between(cylinderPressureRange.least, cylinderPressureRange.most);
+
 /** Temperature of gaseous oxygen [°C], −40 to 60. */
-export const gasCelsius = new Quantity(measures.temperature).between(-40, 60);
+export const gasCelsius = new Quantity(measures.temperature).between(
+  cylinderTemperatureRange.least,
+  cylinderTemperatureRange.most,
+);
 
 // Boiling points at 0.5 and 25 bar absolute, Schmidt & Wagner 1985, a hair wider so that either is taken back.
 const coldest = -189.212911326;

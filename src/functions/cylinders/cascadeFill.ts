@@ -1,17 +1,16 @@
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
 import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
-import { celsius, gaugeBar, waterVolume } from "../../arguments/quantity";
-import { cascadeFill as fill, cylinderPressureRange, cylinderTemperatureRange } from "../../models/cylinder";
-
-const cylinderBar = gaugeBar.between(cylinderPressureRange.least, cylinderPressureRange.most);
+import { cylinderGauge, gasCelsius } from "../../arguments/oxygenState";
+import { waterVolume } from "../../arguments/quantity";
+import { cascadeFill as fill } from "../../models/cylinder";
 
 export const args = cellArguments({
   water_volume: waterVolume,
-  pressure: cylinderBar,
+  pressure: cylinderGauge,
   bank_volumes: column(waterVolume),
-  bank_pressures: column(cylinderBar),
-  temperature: celsius.between(cylinderTemperatureRange.least, cylinderTemperatureRange.most).default(21.1),
+  bank_pressures: column(cylinderGauge),
+  temperature: gasCelsius.default(21.1),
 });
 
 /**

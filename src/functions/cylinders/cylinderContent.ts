@@ -1,12 +1,13 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { celsius, gaugeBar, waterVolume } from "../../arguments/quantity";
-import { cylinderContent as contentOf, cylinderPressureRange, cylinderTemperatureRange } from "../../models/cylinder";
+import { cylinderGauge, gasCelsius } from "../../arguments/oxygenState";
+import { waterVolume } from "../../arguments/quantity";
+import { cylinderContent as contentOf } from "../../models/cylinder";
 
 export const args = cellArguments({
   water_volume: waterVolume,
-  pressure: gaugeBar.between(cylinderPressureRange.least, cylinderPressureRange.most),
-  temperature: celsius.between(cylinderTemperatureRange.least, cylinderTemperatureRange.most).default(21.1),
+  pressure: cylinderGauge,
+  temperature: gasCelsius.default(21.1),
 });
 
 /**

@@ -1,18 +1,18 @@
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { celsius, gaugeBar, litresPerMinute, waterVolume } from "../../arguments/quantity";
+import { cylinderGauge, gasCelsius } from "../../arguments/oxygenState";
+import { litresPerMinute, waterVolume } from "../../arguments/quantity";
 import { invalid } from "../../excel/cellValues";
-import { cylinderPressureRange, cylinderTemperatureRange, gasToFill } from "../../models/cylinder";
-
-const cylinderBar = gaugeBar.between(cylinderPressureRange.least, cylinderPressureRange.most);
+import { gasToFill } from "../../models/cylinder";
+import { exceeds } from "../../models/exceeds";
 
 export const args = cellArguments({
   water_volume: waterVolume,
-  from_pressure: cylinderBar,
-  to_pressure: cylinderBar,
+  from_pressure: cylinderGauge,
+  to_pressure: cylinderGauge,
   fill_flow: litresPerMinute.positive(),
-  temperature: celsius.between(cylinderTemperatureRange.least, cylinderTemperatureRange.most).default(21.1),
+  temperature: gasCelsius.default(21.1),
 });
 
 /**
@@ -34,11 +34,12 @@ export function cylinderFillMinutes(
   temperature?: any[][],
 ): any[][] {
   return eachCell(args, [water_volume, from_pressure, to_pressure, fill_flow, temperature], (given) =>
-    given.to_pressure < given.from_pressure
+    exceeds(given.from_pressure, given.to_pressure)
       ? invalid(
           `to_pressure ${formatNumber(given.to_pressure)} bar is below from_pressure ${formatNumber(given.from_pressure)} bar; a fill goes up`,
         )
-      : gasToFill(given.water_volume, given.from_pressure, given.to_pressure, given.temperature) / given.fill_flow,
+      : Math.max(0, gasToFill(given.water_volume, given.from_pressure, given.to_pressure, given.temperature)) /
+        given.fill_flow,
   );
 }
 

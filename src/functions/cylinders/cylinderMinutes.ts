@@ -25,7 +25,7 @@ export function cylinderMinutes(content: any[][], flow: any[][], keep_share?: an
 export const about: About = {
   rule: "content × (1 − keep share) / flow",
   range:
-    "Flow above 0; keep share from 0 to under 1. A content of CONTENT_BY_FACTOR has its reserve taken off: give keep share 0.",
+    "Flow above 0; keep share from 0 to under 1. A content of CONTENT_BY_FACTOR has its reserve taken off: give keep share 0. A content of CYLINDER_CONTENT counts what can't leave the cylinder, about one water volume: never give keep share 0 with it.",
   source: "Plain arithmetic; the reserve of a tenth is an own planning default",
   examples: [
     { formula: "=OXYGEN.CYLINDER_MINUTES(680,10)", result: 61.2 },

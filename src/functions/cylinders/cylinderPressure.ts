@@ -1,19 +1,15 @@
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { celsius, gasLitres, waterVolume } from "../../arguments/quantity";
+import { gasCelsius } from "../../arguments/oxygenState";
+import { gasLitres, waterVolume } from "../../arguments/quantity";
 import { invalid } from "../../excel/cellValues";
-import {
-  cylinderContent,
-  cylinderPressure as pressureOf,
-  cylinderPressureRange,
-  cylinderTemperatureRange,
-} from "../../models/cylinder";
+import { cylinderContent, cylinderPressure as pressureOf, cylinderPressureRange } from "../../models/cylinder";
 
 export const args = cellArguments({
   water_volume: waterVolume,
   content: gasLitres,
-  temperature: celsius.between(cylinderTemperatureRange.least, cylinderTemperatureRange.most).default(21.1),
+  temperature: gasCelsius.default(21.1),
 });
 
 /**

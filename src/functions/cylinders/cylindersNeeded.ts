@@ -26,7 +26,8 @@ export function cylindersNeeded(gas: any[][], content: any[][], keep_share?: any
 
 export const about: About = {
   rule: "gas / (content × (1 − keep share)), rounded up to whole cylinders",
-  range: "Content above 0; keep share from 0 to under 1. No gas takes no cylinder.",
+  range:
+    "Content above 0; keep share from 0 to under 1. No gas takes no cylinder. A content of CYLINDER_CONTENT counts what can't leave the cylinder, about one water volume: keep share 0 would count on it.",
   source: "Plain arithmetic; the reserve of a tenth is an own planning default",
   examples: [
     { formula: "=OXYGEN.CYLINDERS_NEEDED(7000,1000)", result: 8, note: "900 L are used of each: 7.8, up to 8" },

@@ -1,16 +1,14 @@
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { celsius, gaugeBar } from "../../arguments/quantity";
+import { cylinderGauge, gasCelsius } from "../../arguments/oxygenState";
 import { invalid } from "../../excel/cellValues";
-import { cylinderPressureRange, cylinderTemperatureRange, settledPressure as pressureOf } from "../../models/cylinder";
-
-const gasTemperature = celsius.between(cylinderTemperatureRange.least, cylinderTemperatureRange.most);
+import { cylinderPressureRange, settledPressure as pressureOf } from "../../models/cylinder";
 
 export const args = cellArguments({
-  pressure: gaugeBar.between(cylinderPressureRange.least, cylinderPressureRange.most),
-  temperature: gasTemperature,
-  settled_temperature: gasTemperature.default(21.1),
+  pressure: cylinderGauge,
+  temperature: gasCelsius,
+  settled_temperature: gasCelsius.default(21.1),
 });
 
 /**
@@ -27,12 +25,12 @@ export function settledPressure(pressure: any[][], temperature: any[][], settled
     const settled = pressureOf(given.pressure, given.temperature, given.settled_temperature);
     if (settled > cylinderPressureRange.most * (1 + 1e-9)) {
       return invalid(
-        `pressure ${formatNumber(given.pressure)} bar would settle to ${formatNumber(settled)} bar, above the 300 bar reached here`,
+        `pressure ${formatNumber(given.pressure)} bar would settle to ${formatNumber(settled)} bar, above the 300 bar that are reckoned here`,
       );
     }
     if (settled < -1e-9) {
       return invalid(
-        `pressure ${formatNumber(given.pressure)} bar would settle under 0 bar gauge: the cylinder is empty`,
+        `pressure ${formatNumber(given.pressure)} bar would settle under 0 bar gauge: the cylinder is as good as empty`,
       );
     }
     return Math.max(0, settled);

@@ -1,11 +1,11 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { celsius, metresHigh } from "../../arguments/quantity";
-import { airDensityRatio as ratioAt, airTemperatureRange, altitudeRange } from "../../models/atmosphere";
+import { airCelsius, siteAltitude } from "../../arguments/siteAir";
+import { airDensityRatio as ratioAt } from "../../models/atmosphere";
 
 export const args = cellArguments({
-  altitude: metresHigh.between(altitudeRange.least, altitudeRange.most),
-  temperature: celsius.between(airTemperatureRange.least, airTemperatureRange.most),
+  altitude: siteAltitude,
+  temperature: airCelsius,
 });
 
 /**

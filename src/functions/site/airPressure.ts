@@ -1,10 +1,10 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { metresHigh } from "../../arguments/quantity";
-import { airPressure as pressureAt, altitudeRange } from "../../models/atmosphere";
+import { siteAltitude } from "../../arguments/siteAir";
+import { airPressure as pressureAt } from "../../models/atmosphere";
 
 export const args = cellArguments({
-  altitude: metresHigh.between(altitudeRange.least, altitudeRange.most),
+  altitude: siteAltitude,
 });
 
 /**

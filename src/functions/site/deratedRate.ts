@@ -1,17 +1,15 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { celsius, litresPerHour, metresHigh, perDegree } from "../../arguments/quantity";
-import { airTemperatureRange, altitudeRange } from "../../models/atmosphere";
+import { litresPerHour, perDegree } from "../../arguments/quantity";
+import { airCelsius, siteAltitude } from "../../arguments/siteAir";
 import { deratedRate as rateAt } from "../../models/derating";
-
-const airTemperature = celsius.between(airTemperatureRange.least, airTemperatureRange.most);
 
 export const args = cellArguments({
   rated_rate: litresPerHour.positive(),
-  temperature: airTemperature,
-  altitude: metresHigh.between(altitudeRange.least, altitudeRange.most),
+  temperature: airCelsius,
+  altitude: siteAltitude,
   loss_per_degree: perDegree.between(0, 1).default(0.01),
-  rated_temperature: airTemperature.default(21.1),
+  rated_temperature: airCelsius.default(21.1),
 });
 
 /**

@@ -1,13 +1,13 @@
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
 import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
-import { celsius, litresPerHour, metresHigh } from "../../arguments/quantity";
-import { airTemperatureRange, altitudeRange } from "../../models/atmosphere";
+import { litresPerHour } from "../../arguments/quantity";
+import { airCelsius, siteAltitude } from "../../arguments/siteAir";
 import { fitDerating as fit } from "../../models/derating";
 
 export const args = cellArguments({
-  altitudes: column(metresHigh.between(altitudeRange.least, altitudeRange.most)),
-  temperatures: column(celsius.between(airTemperatureRange.least, airTemperatureRange.most)),
+  altitudes: column(siteAltitude),
+  temperatures: column(airCelsius),
   rates: column(litresPerHour.positive()),
 });
 

@@ -2,20 +2,17 @@ import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { grid } from "../../arguments/grid";
-import { celsius, litresPerHour, metresHigh } from "../../arguments/quantity";
+import { litresPerHour } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
+import { airCelsius, siteAltitude } from "../../arguments/siteAir";
 import { type CellError, invalid } from "../../excel/cellValues";
-import { airTemperatureRange, altitudeRange } from "../../models/atmosphere";
 import { interpolateTable } from "../../models/derating";
 
-const altitude = metresHigh.between(altitudeRange.least, altitudeRange.most);
-const temperature = celsius.between(airTemperatureRange.least, airTemperatureRange.most);
-
 export const args = cellArguments({
-  altitude,
-  temperature,
-  altitudes: list(altitude),
-  temperatures: list(temperature),
+  altitude: siteAltitude,
+  temperature: airCelsius,
+  altitudes: list(siteAltitude),
+  temperatures: list(airCelsius),
   rates: grid(litresPerHour),
 });
 

@@ -1,16 +1,14 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { celsius, hours } from "../../arguments/quantity";
-import { airTemperatureRange } from "../../models/atmosphere";
+import { hours } from "../../arguments/quantity";
+import { airCelsius } from "../../arguments/siteAir";
 import { startDelay as delayAt } from "../../models/derating";
 
-const airTemperature = celsius.between(airTemperatureRange.least, airTemperatureRange.most);
-
 export const args = cellArguments({
-  temperature: airTemperature,
+  temperature: airCelsius,
   warm_start_hours: hours.default(3),
   cold_extra_hours: hours.default(1),
-  cold_below: airTemperature.default(10),
+  cold_below: airCelsius.default(10),
 });
 
 /**

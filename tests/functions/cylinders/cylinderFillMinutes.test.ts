@@ -42,3 +42,7 @@ test("a fill that goes down is refused with both pressures", () => {
   );
   expect(errorOf(cylinderFillMinutes, 50, 0, 150, 0)).toMatch(/fill_flow must be more than 0/);
 });
+
+test("rounding makes no fill go down: from 0.1 + 0.2 to 0.3 bar", () => {
+  expect(oneNumber(cylinderFillMinutes, 50, 0.1 + 0.2, 0.3, 10)).toBe(0);
+});
