@@ -1,10 +1,11 @@
 import { type CellError, invalid } from "../excel/cellValues";
+import { exceeds } from "../models/exceeds";
 import { formatNumber } from "./argument";
 
-/** Words when a level [L] is above the capacity [L] of its vessel; `place` tells the row of a list. */
-export const levelAboveCapacity = (level: number, capacity: number, place = ""): CellError | undefined =>
-  level > capacity
+/** Words when a level [L] is above the capacity [L] of its vessel; `of` tells which vessel of a list. */
+export const levelAboveCapacity = (level: number, capacity: number, of = ""): CellError | undefined =>
+  exceeds(level, capacity)
     ? invalid(
-        `level${place} of ${formatNumber(level)} L is above the capacity of ${formatNumber(capacity)} L; check which is which`,
+        `level${of} is ${formatNumber(level)} L, above the capacity of ${formatNumber(capacity)} L; check which is which`,
       )
     : undefined;

@@ -1,3 +1,4 @@
+import { exceeds } from "./exceeds";
 import { expansionRatio, gasReferenceCelsius, standardAtmosphere, zeroCelsius } from "./oxygen";
 
 /** Oxygen in air, as taken everywhere in this project. */
@@ -92,7 +93,7 @@ export function minutesToLimit(
   inAir: number = oxygenInAir,
 ): number | undefined {
   const longRun = roomOxygenLongRun(room, release, airChanges, releasePurity, inAir);
-  if (!(longRun > limit)) return undefined;
+  if (!exceeds(longRun, limit)) return undefined;
   const exchangePerMinute = (freshAir(room, airChanges) + release) / (room * 1000);
   return -Math.log1p(-(limit - inAir) / (longRun - inAir)) / exchangePerMinute;
 }

@@ -29,7 +29,8 @@ export interface VesselFill {
 
 /**
  * Fills vessels to the brim of their capacity, the emptiest share first and equal ones in list order, until the stock is
- * down to what is kept; the last may get a part fill, the rest get 0.
+ * down to what is kept; the last may get a part fill, the rest get 0. Shares are compared at twelve digits, so that 0.7 of
+ * 7 L ties with 1 of 10 L; a stock within rounding of what is kept is down to it.
  */
 export function fillOrder(
   levels: readonly number[],
@@ -38,16 +39,17 @@ export function fillOrder(
   keep: number,
   drawRatio: number,
 ): VesselFill[] {
-  const share = (index: number): number => levels[index]! / capacities[index]!;
+  const share = (index: number): number => Math.round((levels[index]! / capacities[index]!) * 1e12);
   const order = levels.map((_, index) => index).sort((a, b) => share(a) - share(b) || a - b);
+  const rounding = 1e-12 * stock;
   let left = stock;
   return order.map((index) => {
-    const room = capacities[index]! - levels[index]!;
+    const room = Math.max(0, capacities[index]! - levels[index]!);
     const available = Math.max(0, left - keep);
     const whole = room * drawRatio;
-    const fits = whole <= available;
+    const fits = whole <= available + rounding;
     const draw = fits ? whole : available;
-    left -= draw;
+    if (draw > 0) left = available - draw > rounding ? left - draw : keep;
     return { index, fill: fits ? room : draw / drawRatio, draw, stockAfter: left };
   });
 }

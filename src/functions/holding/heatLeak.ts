@@ -14,7 +14,7 @@ export const args = cellArguments({
  *
  * @customfunction HEAT_LEAK
  * @param daily_loss Liquid lost a day while the vessel stands and vents [L/day]
- * @param [pressure] Pressure at which it vents [bar], 0 if omitted
+ * @param [pressure] Pressure at which it vents, gauge [bar], 0 if omitted
  * @returns Heat leak [W]
  */
 export function heatLeak(daily_loss: any[][], pressure?: any[][]): any[][] {

@@ -25,8 +25,8 @@ const atMost = (value: number): string => formatNumber(Math.floor(value * 1000) 
  * @customfunction HOURS_TO_PRESSURE
  * @param capacity Volume of the vessel to the brim, vapour space included [L]
  * @param level Liquid in it when it is closed [L]
- * @param from_pressure Pressure when it is closed [bar]
- * @param to_pressure End pressure [bar]
+ * @param from_pressure Pressure when it is closed, gauge [bar]
+ * @param to_pressure End pressure, gauge [bar]
  * @param heat_leak Heat that leaks in [W]
  * @param [mixing] Share of the time of a fully mixed vessel that a standing one takes, 0.2 if omitted
  * @returns Hours to the end pressure [h]
@@ -55,8 +55,9 @@ export function hoursToPressure(
         `liquid-full at ${atMost(warming.pressure)} bar, before ${formatNumber(to)} bar: at most ${atMost(warming.mostLevel)} L when it is closed leaves vapour space to the end; a liquid-full vessel can burst, so vent or draw it down by the maker's manual`,
       );
     }
+    if (given.level === 0) return noAnswer("there is no liquid in it; the rule holds only while liquid is left");
     return noAnswer(
-      `the last liquid is gone at ${formatNumber(warming.pressure)} bar, before ${formatNumber(to)} bar; the rule holds only while liquid is left`,
+      `the last liquid is gone at ${formatNumber(Math.round(warming.pressure * 1000) / 1000)} bar, before ${formatNumber(to)} bar; the rule holds only while liquid is left`,
     );
   });
 }

@@ -5,6 +5,7 @@ import { vesselGauge } from "../../arguments/oxygenState";
 import { kilograms } from "../../arguments/quantity";
 import { invalid } from "../../excel/cellValues";
 import { liquidDensity } from "../../models/amounts";
+import { exceeds } from "../../models/exceeds";
 
 export const args = cellArguments({
   gross_mass: kilograms,
@@ -18,16 +19,16 @@ export const args = cellArguments({
  * @customfunction LEVEL_FROM_WEIGHT
  * @param gross_mass Vessel with its liquid, as weighed [kg]
  * @param empty_mass Empty vessel, with the same fittings on it [kg]
- * @param [pressure] Pressure of the vessel [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel, gauge [bar], 0 if omitted
  * @returns Liquid in it [L]
  */
 export function levelFromWeight(gross_mass: any[][], empty_mass: any[][], pressure?: any[][]): any[][] {
   return eachCell(args, [gross_mass, empty_mass, pressure], (given) =>
-    given.gross_mass < given.empty_mass
+    exceeds(given.empty_mass, given.gross_mass)
       ? invalid(
           `gross_mass of ${formatNumber(given.gross_mass)} kg is below empty_mass of ${formatNumber(given.empty_mass)} kg; check which is which`,
         )
-      : (given.gross_mass - given.empty_mass) / liquidDensity(given.pressure),
+      : Math.max(0, given.gross_mass - given.empty_mass) / liquidDensity(given.pressure),
   );
 }
 

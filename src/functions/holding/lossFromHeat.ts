@@ -14,7 +14,7 @@ export const args = cellArguments({
  *
  * @customfunction LOSS_FROM_HEAT
  * @param heat_leak Heat that leaks in [W]
- * @param [pressure] Pressure at which the vessel vents [bar], 0 if omitted
+ * @param [pressure] Pressure at which the vessel vents, gauge [bar], 0 if omitted
  * @returns Liquid boiled off [L/day]
  */
 export function lossFromHeat(heat_leak: any[][], pressure?: any[][]): any[][] {

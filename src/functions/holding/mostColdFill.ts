@@ -15,7 +15,7 @@ export const args = cellArguments({
  *
  * @customfunction MOST_COLD_FILL
  * @param capacity Volume of the vessel to the brim, vapour space included [L]
- * @param relief_pressure Pressure at which the relief valve opens [bar]
+ * @param relief_pressure Pressure at which the relief valve opens, gauge [bar]
  * @param [full_share] Largest share of the volume that may be liquid at relief pressure, 0.98 if omitted
  * @returns Liquid, cold from 1 atm [L]
  */

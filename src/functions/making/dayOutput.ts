@@ -3,6 +3,7 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, wholeTable } from "../../arguments/eachCell";
 import { hours, litresPerHour, litresPerMinute, number } from "../../arguments/quantity";
 import { invalid } from "../../excel/cellValues";
+import { exceeds } from "../../models/exceeds";
 import { gasAtPatient, liquidMade } from "../../models/making";
 
 export const args = cellArguments({
@@ -36,7 +37,7 @@ export function dayOutput(
 ): any[][] {
   return wholeTable(args, [make_hours, gas_hours, rate, gas_flow, start_delay, draw_ratio], (given) => {
     const dayHours = given.make_hours + given.gas_hours;
-    if (dayHours > 24 * (1 + 1e-12)) {
+    if (exceeds(dayHours, 24)) {
       return invalid(
         `make_hours and gas_hours come to ${formatNumber(dayHours)} h; a plant does one at a time, so at most 24 h together`,
       );

@@ -3,7 +3,7 @@ import { dateTime } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours, litres, litresPerHour } from "../../arguments/quantity";
 import { dateTimeResult } from "../../arguments/resultDate";
-import { invalid } from "../../excel/cellValues";
+import { levelAboveCapacity } from "../../arguments/vesselLevel";
 import { hoursToFill } from "../../models/making";
 
 export const args = cellArguments({
@@ -32,13 +32,15 @@ export function fullAt(
   level?: any[][],
   start_delay?: any[][],
 ): any[][] {
-  return eachCell(args, [start_time, capacity, rate, level, start_delay], (given) =>
-    given.level > given.capacity
-      ? invalid(`level ${given.level} L is above the capacity of ${given.capacity} L; check which is which`)
-      : dateTimeResult(
-          given.start_time + hoursToFill(given.capacity, given.rate, given.level, given.start_delay) / 24,
-          "the time of a full vessel",
-        ),
+  return eachCell(
+    args,
+    [start_time, capacity, rate, level, start_delay],
+    (given) =>
+      levelAboveCapacity(given.level, given.capacity) ??
+      dateTimeResult(
+        given.start_time + hoursToFill(given.capacity, given.rate, given.level, given.start_delay) / 24,
+        "the time of a full vessel",
+      ),
   );
 }
 

@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours, litres, litresPerHour } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { levelAboveCapacity } from "../../arguments/vesselLevel";
 import { hoursToFill as fillTime } from "../../models/making";
 
 export const args = cellArguments({
@@ -22,10 +22,12 @@ export const args = cellArguments({
  * @returns Hours to full [h]
  */
 export function hoursToFill(capacity: any[][], rate: any[][], level?: any[][], start_delay?: any[][]): any[][] {
-  return eachCell(args, [capacity, rate, level, start_delay], (given) =>
-    given.level > given.capacity
-      ? invalid(`level ${given.level} L is above the capacity of ${given.capacity} L; check which is which`)
-      : fillTime(given.capacity, given.rate, given.level, given.start_delay),
+  return eachCell(
+    args,
+    [capacity, rate, level, start_delay],
+    (given) =>
+      levelAboveCapacity(given.level, given.capacity) ??
+      fillTime(given.capacity, given.rate, given.level, given.start_delay),
   );
 }
 

@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours as time, litres, litresPerHour } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { levelAboveCapacity } from "../../arguments/vesselLevel";
 import { levelAfter as levelOf } from "../../models/making";
 
 export const args = cellArguments({
@@ -30,10 +30,12 @@ export function levelAfter(
   level?: any[][],
   start_delay?: any[][],
 ): any[][] {
-  return eachCell(args, [hours, capacity, rate, level, start_delay], (given) =>
-    given.level > given.capacity
-      ? invalid(`level ${given.level} L is above the capacity of ${given.capacity} L; check which is which`)
-      : levelOf(given.hours, given.capacity, given.rate, given.level, given.start_delay),
+  return eachCell(
+    args,
+    [hours, capacity, rate, level, start_delay],
+    (given) =>
+      levelAboveCapacity(given.level, given.capacity) ??
+      levelOf(given.hours, given.capacity, given.rate, given.level, given.start_delay),
   );
 }
 

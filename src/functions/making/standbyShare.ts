@@ -3,6 +3,7 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours, minutes } from "../../arguments/quantity";
 import { invalid } from "../../excel/cellValues";
+import { exceeds } from "../../models/exceeds";
 
 export const args = cellArguments({
   run_minutes: minutes,
@@ -20,7 +21,7 @@ export const args = cellArguments({
 export function standbyShare(run_minutes: any[][], cycle_hours: any[][]): any[][] {
   return eachCell(args, [run_minutes, cycle_hours], (given) => {
     const runHours = given.run_minutes / 60;
-    return runHours > given.cycle_hours * (1 + 1e-12)
+    return exceeds(runHours, given.cycle_hours)
       ? invalid(
           `run_minutes ${formatNumber(given.run_minutes)} min is longer than the cycle of ${formatNumber(given.cycle_hours)} h; cycle_hours runs from one start to the next`,
         )

@@ -3,6 +3,7 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
 import { invalid } from "../../excel/cellValues";
+import { exceeds } from "../../models/exceeds";
 
 export const args = cellArguments({
   gross_draw: sameUnit,
@@ -19,11 +20,11 @@ export const args = cellArguments({
  */
 export function drawRatio(gross_draw: any[][], net_fill: any[][]): any[][] {
   return eachCell(args, [gross_draw, net_fill], (given) =>
-    given.gross_draw < given.net_fill
+    exceeds(given.net_fill, given.gross_draw)
       ? invalid(
           `gross_draw of ${formatNumber(given.gross_draw)} is below net_fill of ${formatNumber(given.net_fill)}; more can't be filled than was drawn: check which is which`,
         )
-      : given.gross_draw / given.net_fill,
+      : Math.max(1, given.gross_draw / given.net_fill),
   );
 }
 

@@ -1,8 +1,11 @@
 import type { About } from "../../arguments/about";
+import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { metal as metalWord } from "../../arguments/metal";
 import { metalCelsius, vesselGauge } from "../../arguments/oxygenState";
 import { fraction, kilograms, litres } from "../../arguments/quantity";
+import { invalid } from "../../excel/cellValues";
+import { exceeds } from "../../models/exceeds";
 import { coolDownLoss, estimatedDraw as drawFor } from "../../models/metals";
 
 export const args = cellArguments({
@@ -20,11 +23,11 @@ export const args = cellArguments({
  *
  * @customfunction ESTIMATED_DRAW
  * @param net_fill Liquid that ends up in the vessel [L]
- * @param from_pressure Pressure of the store [bar]
+ * @param from_pressure Pressure of the store, gauge [bar]
  * @param metal_mass Warm metal that the liquid cools, 0 for a cold vessel and hose [kg]
  * @param metal What it is made of: stainless, aluminium or copper
  * @param [start_temperature] Temperature of the metal before [°C], 21.1 if omitted
- * @param [to_pressure] Pressure of the vessel while it is filled [bar], 0 if omitted
+ * @param [to_pressure] Pressure of the vessel while it is filled, gauge [bar], 0 if omitted
  * @param [vapour_use] Share of the vapour's cold that cools metal too, from 0 for latent heat only to 1 for all of it, 0 if omitted
  * @returns Liquid drawn from the store [L]
  */
@@ -41,19 +44,23 @@ export function estimatedDraw(
     args,
     [net_fill, from_pressure, metal_mass, metal, start_temperature, to_pressure, vapour_use],
     (given) =>
-      drawFor(
-        given.net_fill,
-        given.from_pressure,
-        given.to_pressure,
-        coolDownLoss(given.metal_mass, given.metal, given.start_temperature, given.vapour_use),
-      ),
+      exceeds(given.to_pressure, given.from_pressure)
+        ? invalid(
+            `to_pressure of ${formatNumber(given.to_pressure)} bar is above from_pressure of ${formatNumber(given.from_pressure)} bar; liquid doesn't flow to a higher pressure: check which is which`,
+          )
+        : drawFor(
+            given.net_fill,
+            given.from_pressure,
+            given.to_pressure,
+            coolDownLoss(given.metal_mass, given.metal, given.start_temperature, given.vapour_use),
+          ),
   );
 }
 
 export const about: About = {
   rule: "((net fill × density at the end + cool-down) / (1 − flash)) / density at the start",
   range:
-    "Bar gauge; 0.5 to 25 bar absolute; metal up to 60 °C; outside is #VALUE!. Leaks, venting to keep the flow going and a long hose come on top, so compare with your own weights. Cool-down is reckoned at 1 atm. Properties are those of pure oxygen.",
+    "Bar gauge; 0.5 to 25 bar absolute; metal up to 60 °C; outside is #VALUE!, as is an end pressure above the store's. Leaks, venting to keep the flow going and a long hose come on top, so compare with your own weights. Cool-down is reckoned at 1 atm. Properties are those of pure oxygen.",
   source:
     "Mass and heat balance; properties: Schmidt & Wagner 1985; specific heats: NIST Cryogenic Material Properties",
   examples: [

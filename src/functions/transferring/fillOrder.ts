@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { column } from "../../arguments/column";
 import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { litres, number } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
@@ -7,8 +8,8 @@ import { levelAboveCapacity } from "../../arguments/vesselLevel";
 import { fillOrder as orderOf } from "../../models/transferring";
 
 export const args = cellArguments({
-  levels: list(litres),
-  capacities: list(litres.positive()),
+  levels: column(litres),
+  capacities: column(litres.positive()),
   stock: litres,
   keep: litres.default(0),
   draw_ratio: number.atLeast(1).default(1.25),
@@ -19,13 +20,13 @@ export const args = cellArguments({
  * In which order to fill several vessels from a limited stock, the emptiest share first, and how much each gets.
  *
  * @customfunction FILL_ORDER
- * @param levels Liquid in each vessel now [L]
- * @param capacities Liquid each vessel holds when full [L]
+ * @param levels Liquid in each vessel now, one column or one row [L]
+ * @param capacities Liquid each vessel holds when full, in the same order [L]
  * @param stock Liquid in the store [L]
  * @param [keep] Liquid that stays in the store [L], 0 if omitted
  * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
- * @param [names] Name of each vessel; its number in the list where omitted
- * @returns One row a vessel in order of filling: vessel, fill, draw, stock after [L]
+ * @param [names] Name of each vessel, in the same order; its number in the list where omitted
+ * @returns Table of one row a vessel in order of filling: vessel, fill, draw, stock after [L]
  */
 export function fillOrder(
   levels: any[][],
@@ -36,16 +37,21 @@ export function fillOrder(
   names?: any[][],
 ): any[][] {
   return wholeTable(args, [levels, capacities, stock, keep, draw_ratio, names], (given) => {
-    const unequal = sameLength({ levels: given.levels, capacities: given.capacities, names: given.names });
+    // Any text may be a name, so whether the names have a header is told by the levels beside them.
+    const headers = levels.length * levels[0]!.length - given.levels.length;
+    const vesselNames = given.names?.slice(headers);
+    const unequal = sameLength({ levels: given.levels, capacities: given.capacities, names: vesselNames });
     if (unequal) return unequal;
+    const nameOf = (index: number): string | number => vesselNames?.[index] ?? index + 1;
     for (let index = 0; index < given.levels.length; index++) {
-      const wrong = levelAboveCapacity(given.levels[index]!, given.capacities[index]!, `s cell ${index + 1}`);
+      const of = ` of vessel ${nameOf(index)} in levels`;
+      const wrong = levelAboveCapacity(given.levels[index]!, given.capacities[index]!, of);
       if (wrong) return wrong;
     }
     const turns = orderOf(given.levels, given.capacities, given.stock, given.keep, given.draw_ratio);
     return [
       ["vessel", "fill", "draw", "stock after"],
-      ...turns.map(({ index, fill, draw, stockAfter }) => [given.names?.[index] ?? index + 1, fill, draw, stockAfter]),
+      ...turns.map(({ index, fill, draw, stockAfter }) => [nameOf(index), fill, draw, stockAfter]),
     ];
   });
 }
@@ -53,7 +59,7 @@ export function fillOrder(
 export const about: About = {
   rule: "vessels by level / capacity, emptiest first, ties by list order; fill = capacity − level while stock − keep covers fill × draw ratio, the last a part, then 0",
   range:
-    "Lists of equal length, without header; a blank cell or a level above its capacity is #VALUE!. Every vessel has a row, also a full one or one the stock doesn't reach.",
+    "Lists of equal length, all with a header text or all without; a blank cell or a level above its capacity is #VALUE!. Every vessel has a row, also a full one or one the stock doesn't reach.",
   source: "Own planning default; draw ratio: common practice, no source",
   examples: [
     {

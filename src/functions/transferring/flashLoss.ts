@@ -12,8 +12,8 @@ export const args = cellArguments({
  * Share of liquid that turns into gas when it is let down from one pressure to a lower one.
  *
  * @customfunction FLASH_LOSS
- * @param from_pressure Pressure at which the liquid boiled in the store [bar]
- * @param [to_pressure] Pressure into which it flows [bar], 0 if omitted
+ * @param from_pressure Pressure at which the liquid boiled in the store, gauge [bar]
+ * @param [to_pressure] Pressure into which it flows, gauge [bar], 0 if omitted
  * @returns Fraction by mass that flashes off
  */
 export function flashLoss(from_pressure: any[][], to_pressure?: any[][]): any[][] {

@@ -53,7 +53,7 @@ test("drawing more, a leakier vessel and a lower level never last longer", () =>
 
 test("refuses a level above the capacity and zero empty days", () => {
   expect(errorOf(daysUntilEmpty, 41, 40)).toBe(
-    "#VALUE! level of 41 L is above the capacity of 40 L; check which is which",
+    "#VALUE! level is 41 L, above the capacity of 40 L; check which is which",
   );
   expect(errorOf(daysUntilEmpty, 40, 40, 0, 0)).toMatch(/#VALUE! empty_days must be more than 0 days/);
 });

@@ -67,7 +67,13 @@ test("no liquid left before the end is no answer; an end not above the start and
     "#VALUE! to_pressure of 2 bar is not above from_pressure of 2 bar; a closed vessel only gains pressure",
   );
   expect(errorOf(hoursToPressure, 100, 50, 2, 1, 5)).toMatch(/^#VALUE! to_pressure/);
-  expect(errorOf(hoursToPressure, 100, 101, 0, 1, 5)).toMatch(/^#VALUE! level of 101 L/);
+  expect(errorOf(hoursToPressure, 100, 101, 0, 1, 5)).toMatch(/^#VALUE! level is 101 L/);
   expect(errorOf(hoursToPressure, 100, 50, 0, 24, 5)).toMatch(/^#VALUE! to_pressure must be between/);
   expect(errorOf(hoursToPressure, 100, 50, 0, 1, 0)).toMatch(/^#VALUE! heat_leak must be more than 0 W/);
+});
+
+test("an empty vessel is no answer, and says so", () => {
+  expect(errorOf(hoursToPressure, 40, 0, 0, 1, 12)).toBe(
+    "#N/A there is no liquid in it; the rule holds only while liquid is left",
+  );
 });

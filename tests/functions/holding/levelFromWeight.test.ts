@@ -29,3 +29,7 @@ test("an empty vessel holds 0; less than empty is refused", () => {
     "#VALUE! gross_mass of 49 kg is below empty_mass of 50 kg; check which is which",
   );
 });
+
+test("rounding makes no vessel lighter than empty: 0.1 + 0.2 of 0.3", () => {
+  expect(oneNumber(levelFromWeight, 0.3, 0.1 + 0.2)).toBe(0);
+});

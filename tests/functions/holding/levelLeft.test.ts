@@ -35,5 +35,5 @@ test("between empty and full, and never rising with time or draw while it runs d
 });
 
 test("refuses a level above the capacity", () => {
-  expect(errorOf(levelLeft, 1, "11 gal", 40)).toMatch(/#VALUE! level of 41\.6\d* L is above the capacity of 40 L/);
+  expect(errorOf(levelLeft, 1, "11 gal", 40)).toMatch(/#VALUE! level is 41\.6\d* L, above the capacity of 40 L/);
 });

@@ -39,6 +39,6 @@ test("shows date and time, and keeps the fraction", () => {
 });
 
 test("refuses a level above the capacity and a time past the calendar", () => {
-  expect(errorOf(fullAt, 46083, 10, 1, 11)).toMatch(/#VALUE! level 11 L is above the capacity/);
+  expect(errorOf(fullAt, 46083, 10, 1, 11)).toMatch(/#VALUE! level is 11 L, above the capacity/);
   expect(errorOf(fullAt, 46083, 1e12, 1e-3)).toMatch(/#VALUE! .*after the year 9999/);
 });

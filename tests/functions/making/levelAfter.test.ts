@@ -41,5 +41,5 @@ test("HOURS_TO_FILL is its inverse", () => {
 });
 
 test("refuses a level above the capacity", () => {
-  expect(errorOf(levelAfter, 5, 20, 1, "6 gal")).toMatch(/#VALUE! level 22\.7\d* L is above the capacity of 20 L/);
+  expect(errorOf(levelAfter, 5, 20, 1, "6 gal")).toMatch(/#VALUE! level is 22\.7\d* L, above the capacity of 20 L/);
 });

@@ -29,3 +29,12 @@ test("#N/A where it never gets there: under RELEASE_LIMIT, and without a release
   expect(oneNumber(minutesToLimit, 30, most * 1.001, 2)).toBeGreaterThan(60);
   expect(errorOf(minutesToLimit, 30, 0)).toMatch(/^#N\/A stays under the limit/);
 });
+
+test("a release of exactly RELEASE_LIMIT only nears the limit: #N/A, whichever way its last digit is rounded", () => {
+  for (const limit of [0.22, 0.235, 0.24, 0.25, 0.3, 0.4]) {
+    for (const changes of [0.5, 1, 2, 3, 6]) {
+      const release = oneNumber(releaseLimit, 30, changes, limit);
+      expect(errorOf(minutesToLimit, 30, release, changes, limit)).toMatch(/^#N\/A stays under the limit/);
+    }
+  }
+});

@@ -15,3 +15,7 @@ test("nothing filled and more filled than drawn are refused", () => {
   expect(errorOf(drawRatio, 25, 0)).toMatch(/#VALUE! net_fill must be more than 0/);
   expect(errorOf(drawRatio, 19, 20)).toMatch(/#VALUE! gross_draw of 19 is below net_fill of 20/);
 });
+
+test("rounding makes no fill larger than its draw: 0.1 + 0.2 of 0.3", () => {
+  expect(oneNumber(drawRatio, 0.3, 0.1 + 0.2)).toBe(1);
+});

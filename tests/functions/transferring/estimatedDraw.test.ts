@@ -42,3 +42,9 @@ test("between equal pressures a cold fill draws what it fills; out of range is r
   expect(errorOf(estimatedDraw, 20, 30, 0, "copper")).toMatch(/#VALUE! from_pressure must be between/);
   expect(errorOf(estimatedDraw, 20, 1, 0, "copper", 21.1, -1)).toMatch(/#VALUE! to_pressure must be between/);
 });
+
+test("a fill from a lower pressure into a higher one is refused: less would be drawn than filled", () => {
+  expect(errorOf(estimatedDraw, 20, 0, 0, "copper", 21.1, 2)).toBe(
+    "#VALUE! to_pressure of 2 bar is above from_pressure of 0 bar; liquid doesn't flow to a higher pressure: check which is which",
+  );
+});

@@ -64,7 +64,8 @@ test("every vessel once, in order of share; balance; never past brim or reserve;
         let part = 0;
         for (const [vessel, fill, draw, after] of rows as [number, number, number, number][]) {
           const [level, capacity] = [levels[vessel - 1]!, capacities[vessel - 1]!];
-          expect(level / capacity).toBeGreaterThanOrEqual(lastShare);
+          // Shares that are equal to twelve digits tie.
+          expect(level / capacity).toBeGreaterThanOrEqual(lastShare - 2e-12);
           lastShare = level / capacity;
           expect(fill).toBeGreaterThanOrEqual(0);
           expect(level + fill).toBeLessThanOrEqual(capacity * (1 + 1e-12));
@@ -89,6 +90,53 @@ test("unequal lists, a blank and a level above its capacity are refused with the
   );
   expect(words(fillOrder(columnOf([1, null]), columnOf([8, 8]), [[5]]))).toMatch(/#VALUE! levels row 2 is blank/);
   expect(words(fillOrder(columnOf([1, 9]), columnOf([8, 8]), [[5]]))).toBe(
-    "#VALUE! levels cell 2 of 9 L is above the capacity of 8 L; check which is which",
+    "#VALUE! level of vessel 2 in levels is 9 L, above the capacity of 8 L; check which is which",
   );
+});
+
+test("a tie that binary fractions hide goes by the list: 1 of 10 L and 0.7 of 7 L", () => {
+  // 0.7 / 7 is 0.09999999999999999 in binary.
+  expect(
+    fillOrder(columnOf([1, 0.7]), columnOf([10, 7]), [[40]])
+      .slice(1)
+      .map(([vessel]) => vessel),
+  ).toEqual([1, 2]);
+});
+
+test("a stock that is used up is 0 after it, not a rest of rounding: 4 × 7 L at 1.15 from 32.2 L", () => {
+  // 32.2 − 4 × 8.05 leaves 1.07e-14 in binary when taken off one by one.
+  const rows = fillOrder(columnOf([0, 0, 0, 0, 0]), columnOf([7, 7, 7, 7, 8]), [[32.2]], undefined, [[1.15]]).slice(1);
+  expect(rows[2]![3]).toBeCloseTo(8.05, 9);
+  expect(rows[3]).toEqual([4, 7, expect.closeTo(8.05, 9), 0]);
+  expect(rows[4]).toEqual([5, 0, 0, 0]);
+});
+
+test("with or without header texts, names too; a name too many is refused", () => {
+  const plain = fillOrder(
+    columnOf([10, 2]),
+    columnOf([20, 20]),
+    [[40]],
+    undefined,
+    undefined,
+    columnOf(["ward", "boat"]),
+  );
+  const headed = fillOrder(
+    columnOf(["level", 10, 2]),
+    columnOf(["capacity", 20, 20]),
+    [[40]],
+    undefined,
+    undefined,
+    columnOf(["name", "ward", "boat"]),
+  );
+  expect(headed).toEqual(plain);
+  expect(plain[1]![0]).toBe("boat");
+  const over = fillOrder(
+    columnOf([10, 2]),
+    columnOf([20, 20]),
+    [[40]],
+    undefined,
+    undefined,
+    columnOf(["a", "b", "c"]),
+  );
+  expect(words(over)).toMatch(/levels has 2 and names has 3 cells/);
 });

@@ -35,5 +35,5 @@ test("an economiser lasts longer, at most as long as the patient's flow alone; w
 
 test("120 L/h and 2 L/min are one flow; a level above the capacity is refused", () => {
   expect(oneNumber(vesselHours, 20, "120 L/h", 40, 8)).toBeCloseTo(oneNumber(vesselHours, 20, 2, 40, 8), 9);
-  expect(errorOf(vesselHours, 41, 2, 40, 8)).toMatch(/#VALUE! level of 41 L/);
+  expect(errorOf(vesselHours, 41, 2, 40, 8)).toMatch(/#VALUE! level is 41 L/);
 });
