@@ -9,7 +9,7 @@ export const args = cellArguments({ pressure: vesselGauge.default(0) });
  * Temperature at which liquid oxygen boils at a vessel pressure.
  *
  * @customfunction BOILING_POINT
- * @param [pressure] Pressure of the vessel [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel, gauge [bar], 0 if omitted
  * @returns Boiling point [°C]
  */
 export function boilingPoint(pressure?: any[][]): any[][] {

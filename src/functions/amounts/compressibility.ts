@@ -12,7 +12,7 @@ export const args = cellArguments({
  * Compressibility factor of gaseous oxygen: how far it departs from the ideal gas, for which it is 1.
  *
  * @customfunction COMPRESSIBILITY
- * @param pressure Pressure of the gas [bar]
+ * @param pressure Pressure of the gas, gauge [bar]
  * @param [temperature] Temperature of the gas [°C], 21.1 if omitted
  * @returns Compressibility factor Z
  */

@@ -13,9 +13,9 @@ export const args = cellArguments({
  * Litres of gas that a litre of liquid oxygen gives.
  *
  * @customfunction EXPANSION_RATIO
- * @param [pressure] Pressure of the vessel in which it boils [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel in which it boils, gauge [bar], 0 if omitted
  * @param [gas_temperature] Temperature of the gas [°C], 21.1 if omitted
- * @param [gas_pressure] Pressure of the gas [bar], 0 if omitted
+ * @param [gas_pressure] Pressure of the gas, gauge [bar], 0 if omitted
  * @returns Gas in litres for each litre of liquid
  */
 export function expansionRatio(pressure?: any[][], gas_temperature?: any[][], gas_pressure?: any[][]): any[][] {

@@ -12,7 +12,7 @@ export const args = cellArguments({
  * Density of gaseous oxygen, as the real gas it is.
  *
  * @customfunction GAS_DENSITY
- * @param [pressure] Pressure of the gas [bar], 0 if omitted
+ * @param [pressure] Pressure of the gas, gauge [bar], 0 if omitted
  * @param [temperature] Temperature of the gas [°C], 21.1 if omitted
  * @returns Density [kg/m³]
  */

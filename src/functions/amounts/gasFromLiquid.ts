@@ -16,9 +16,9 @@ export const args = cellArguments({
  *
  * @customfunction GAS_FROM_LIQUID
  * @param liquid Liquid oxygen [L]
- * @param [pressure] Pressure of the vessel in which it boils [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel in which it boils, gauge [bar], 0 if omitted
  * @param [gas_temperature] Temperature of the gas [°C], 21.1 if omitted
- * @param [gas_pressure] Pressure of the gas [bar], 0 if omitted
+ * @param [gas_pressure] Pressure of the gas, gauge [bar], 0 if omitted
  * @returns Gas at that temperature and pressure [L]
  */
 export function gasFromLiquid(

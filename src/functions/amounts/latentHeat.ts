@@ -9,7 +9,7 @@ export const args = cellArguments({ pressure: vesselGauge.default(0) });
  * Heat that boils a kilogram of liquid oxygen at a vessel pressure.
  *
  * @customfunction LATENT_HEAT
- * @param [pressure] Pressure of the vessel [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel, gauge [bar], 0 if omitted
  * @returns Heat of vaporisation [kJ/kg]
  */
 export function latentHeat(pressure?: any[][]): any[][] {

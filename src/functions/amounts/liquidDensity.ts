@@ -9,7 +9,7 @@ export const args = cellArguments({ pressure: vesselGauge.default(0) });
  * Density of liquid oxygen that boils at a vessel pressure.
  *
  * @customfunction LIQUID_DENSITY
- * @param [pressure] Pressure of the vessel [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel, gauge [bar], 0 if omitted
  * @returns Density of the liquid [kg/L]
  */
 export function liquidDensity(pressure?: any[][]): any[][] {

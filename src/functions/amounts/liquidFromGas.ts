@@ -16,9 +16,9 @@ export const args = cellArguments({
  *
  * @customfunction LIQUID_FROM_GAS
  * @param gas Gas at its temperature and pressure [L]
- * @param [pressure] Pressure of the vessel that holds the liquid [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel that holds the liquid, gauge [bar], 0 if omitted
  * @param [gas_temperature] Temperature of the gas [°C], 21.1 if omitted
- * @param [gas_pressure] Pressure of the gas [bar], 0 if omitted
+ * @param [gas_pressure] Pressure of the gas, gauge [bar], 0 if omitted
  * @returns Liquid oxygen [L]
  */
 export function liquidFromGas(

@@ -14,7 +14,7 @@ export const args = cellArguments({
  *
  * @customfunction LIQUID_FROM_MASS
  * @param mass Mass of the liquid alone [kg]
- * @param [pressure] Pressure of the vessel in which it boils [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel in which it boils, gauge [bar], 0 if omitted
  * @returns Liquid oxygen [L]
  */
 export function liquidFromMass(mass: any[][], pressure?: any[][]): any[][] {

@@ -14,7 +14,7 @@ export const args = cellArguments({
  *
  * @customfunction LIQUID_MASS
  * @param liquid Liquid oxygen [L]
- * @param [pressure] Pressure of the vessel in which it boils [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel in which it boils, gauge [bar], 0 if omitted
  * @returns Mass of the liquid alone [kg]
  */
 export function liquidMass(liquid: any[][], pressure?: any[][]): any[][] {
