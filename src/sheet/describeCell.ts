@@ -1,4 +1,5 @@
 import { CellValueType, type ICellData, type Nullable, type Worksheet } from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/engine-formula";
 import { findRecord, namespace } from "../catalogue/catalogue";
 import { cellName } from "../engine/cellName";
 import { parseFormula } from "../engine/formulaTree";
@@ -13,6 +14,8 @@ export interface CellWords {
   readonly formula: string;
   /** As shown in the cell; "" if it is empty. */
   readonly value: string;
+  /** The value behind what is shown: a number in full, a date as its serial. */
+  readonly raw: string;
   /** Unit of a result whose number format shows none, "" if unknown. */
   readonly unit: string;
   /** Code and words, "" if it shows no error. */
@@ -56,8 +59,11 @@ export const describeCell = (
   notes: SheetNotes | undefined,
 ): CellWords => {
   const address = cellName(row, column);
-  const formula = sheet.getCellRaw(row, column)?.f ?? "";
   const value = shownText(sheet.getCell(row, column));
+  const spilled = grid.injector.get(FormulaDataModel).getArrayFormulaCellData()[grid.workbook.getUnitId()];
+  const own = sheet.getCellRaw(row, column);
+  const formula = own?.f ?? "";
+  const held = own?.f || own?.si ? own : (spilled?.[sheet.getSheetId()]?.[row]?.[column] ?? own);
   const error = errorAt(grid.injector, grid.workbook.getUnitId(), sheet.getSheetId(), row, column);
   const unit = formula && !error && value !== "" && !showsUnit(value) ? unitOf(formula) : "";
   const prompt = notes?.prompts.find(
@@ -67,6 +73,7 @@ export const describeCell = (
     address,
     formula,
     value,
+    raw: String(held?.v ?? ""),
     unit,
     error: error ? `${error.error} ${error.message}` : "",
     isInput: notes?.inputs.has(address) ?? false,

@@ -67,10 +67,11 @@ import { catalogue, namespace } from "../catalogue/catalogue";
 import { functions } from "../catalogue/generated/functions";
 import { areaOf } from "../engine/cellName";
 import { errorAt, registerFunctions } from "../engine/registerFunctions";
-import { refreshAfterShrinkingSpills, speakErrorAlerts, type AlertService } from "../engine/upstreamPatches";
+import { speakErrorAlerts, type AlertService } from "../engine/upstreamPatches";
 import { completeByPlainName } from "./completion";
 import { functionHint } from "./functionHints";
 import type { OpenedWorkbook } from "./openWorkbook";
+import { settleSpills } from "./settleSpills";
 
 export interface SheetTab {
   readonly id: string;
@@ -159,7 +160,6 @@ export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook
   const injector = univer.__getInjector();
   registerFunctions(injector, functions);
   completeByPlainName(injector, namespace);
-  const stopRefreshing = refreshAfterShrinkingSpills(injector);
   speakErrorAlerts(injector.get(CellAlertManagerService) as unknown as AlertService, (unit, sheet, row, column) => {
     const error = errorAt(injector, unit, sheet, row, column);
     return error ? error.message : "";
@@ -183,6 +183,7 @@ export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook
   const commands = injector.get(ICommandService);
   const selections = injector.get(SheetsSelectionsService);
   const watching = [
+    settleSpills(injector, unitId),
     commands.onCommandExecuted(({ id, type }) => {
       if (id === SetSelectionsOperation.id || id === SetWorksheetActiveOperation.id) events.moved();
       else if (id === RichTextEditingMutation.id || id === SetTextSelectionsOperation.id) events.typed();
@@ -248,7 +249,6 @@ export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook
       return { text: text.replace(/[\r\n]+$/, ""), caret: caret ?? text.length };
     },
     close: () => {
-      stopRefreshing();
       container.removeEventListener("click", editInCell);
       for (const subscription of subscriptions) subscription.unsubscribe();
       for (const watch of watching) watch.dispose();

@@ -53,8 +53,10 @@ export const resultsTable = (grid: Grid, sheet: Worksheet, notes: SheetNotes | u
     const heading = element("th", String(row + 1));
     heading.scope = "row";
     line.append(heading);
-    for (const { value, unit, error, isInput } of cells) {
+    for (const { address, value, raw, unit, error, isInput } of cells) {
       const cell = line.insertCell();
+      cell.dataset.cell = address;
+      if (raw !== "") cell.dataset.value = raw;
       cell.textContent = error || `${value}${unit ? ` ${unit}` : ""}`;
       if (error) cell.className = "error";
       if (isInput) {
