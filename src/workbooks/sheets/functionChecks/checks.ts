@@ -1,4 +1,3 @@
-import type { Example } from "../../../arguments/about";
 import { catalogue } from "../../../catalogue/catalogue";
 import type { FunctionRecord } from "../../../catalogue/record";
 import {
@@ -18,6 +17,8 @@ import { comparison, tablePlaces } from "./tables";
 
 export const sheetName = "Checks";
 const firstRow = 6;
+
+type Example = FunctionRecord["examples"][number];
 
 interface Check {
   record: FunctionRecord;
@@ -53,16 +54,21 @@ const rowOf = ({ record, example, row }: Check): (CellDescription | null)[] => {
     return [
       ...head,
       link(`${place.sheet}!${place.title}`, "table", `To the table on the sheet ${place.sheet}`),
-      link(`${place.sheet}!${place.expected.split(":")[0]}`, `${result.length} × ${result[0]!.length}`, "To the expected cells"),
-      tolerance === undefined ? tableCell("exact", { align: "center" }) : tableCell(tolerance, { format: "General", align: "right" }),
+      link(
+        `${place.sheet}!${place.expected.split(":")[0]}`,
+        `${result.length} × ${result[0]!.length}`,
+        "To the expected cells",
+      ),
+      tolerance === undefined
+        ? tableCell("exact", { align: "center" })
+        : tableCell(tolerance, { format: "General", align: "right" }),
       tableCell(comparison(place, example), { align: "center" }),
       shows(""),
       source,
     ];
   }
   if (typeof result === "object") {
-    const isExpected =
-      result.error === "#N/A" ? `ISNA(${live})` : `IF(ISERROR(${live}),ERROR.TYPE(${live})=3,FALSE)`;
+    const isExpected = result.error === "#N/A" ? `ISNA(${live})` : `IF(ISERROR(${live}),ERROR.TYPE(${live})=3,FALSE)`;
     return [
       ...head,
       tableCell(formula, { align: "center" }),
@@ -79,7 +85,9 @@ const rowOf = ({ record, example, row }: Check): (CellDescription | null)[] => {
       ...head,
       tableCell(formula, looks),
       tableCell(result, looks),
-      tolerance === undefined ? tableCell("exact", { align: "center" }) : tableCell(tolerance, { format: "General", align: "right" }),
+      tolerance === undefined
+        ? tableCell("exact", { align: "center" })
+        : tableCell(tolerance, { format: "General", align: "right" }),
       tableCell(`=IF(ISNUMBER(${live}),IF(ABS(${live}-F${row})<=${margin},"ok","differs"),"differs")`, {
         align: "center",
       }),

@@ -56,13 +56,7 @@ export const startSheet: SheetDescription = {
     A12: link("Tables!B1", "To results that fill several cells"),
     A13: link("Word tables!B1", "To results with long words"),
     ...block("A14", [
-      [
-        tableHeader("group"),
-        tableHeader("functions"),
-        tableHeader("checks"),
-        tableHeader("ok"),
-        tableHeader("state"),
-      ],
+      [tableHeader("group"), tableHeader("functions"), tableHeader("checks"), tableHeader("ok"), tableHeader("state")],
       ...used.map(({ name, title: words }, at) => {
         const row = firstGroup + at;
         return [

@@ -1,5 +1,5 @@
-import type { Example } from "../../../arguments/about";
 import { catalogue } from "../../../catalogue/catalogue";
+import type { FunctionRecord } from "../../../catalogue/record";
 import { holdsDates } from "../../../catalogue/shownValue";
 import {
   formats,
@@ -26,6 +26,7 @@ export interface TablePlace {
   expected: string;
 }
 
+type Example = FunctionRecord["examples"][number];
 type TableExample = Example & { result: Scalar[][] };
 
 interface Layout {

@@ -436,13 +436,16 @@ export const inputsSheet: SheetDescription = {
       range: `B${optionRows.first}:D${optionRows.last}`,
       rule: {
         kind: "formula",
-        formula: `=AND(ISNUMBER(B${optionRows.first}),B${optionRows.first}>=0,B${optionRows.first}=INT(B${optionRows.first}),SUM($B${optionRows.first}:$D${optionRows.first})<=${mostUnits})`,
+        formula: `=AND(ISNUMBER(B${optionRows.first}),B${optionRows.first}>=0,B${optionRows.first}=INT(B${optionRows.first}),SUM($B${optionRows.first}:$D${optionRows.first})>=1,SUM($B${optionRows.first}:$D${optionRows.first})<=${mostUnits})`,
       },
       blankPasses: false,
-      prompt: { title: "Plants", words: `How many of this kind: 0 or more, ${mostUnits} plants in all in one option.` },
+      prompt: {
+        title: "Plants",
+        words: `How many of this kind: 0 or more; 1 to ${mostUnits} plants in all in one option.`,
+      },
       refusal: {
         title: "Plants",
-        words: `Enter a whole number from 0; an option holds at most ${mostUnits} plants in all.`,
+        words: `Enter a whole number from 0; an option holds 1 to ${mostUnits} plants in all.`,
       },
     },
   ],

@@ -119,7 +119,7 @@ export const mixSheet: SheetDescription = {
     G17: note("Without packing."),
     E18: label("Pallets of the mix"),
     F18: output(
-      `=IFERROR(OXYGEN.PALLETS_NEEDED(B18:B20,-F7:F9,VSTACK(Inputs!G${kindRows.first}:G${kindRows.first + 1},Inputs!G${kindRows.generator})),"no mix")`,
+      `=IFERROR(OXYGEN.PALLETS_NEEDED(B18:B20,-F7:F9,CHOOSE({1;2;3},Inputs!G${kindRows.first},Inputs!G${kindRows.first + 1},Inputs!G${kindRows.generator})),"no mix")`,
       { format: formats.whole },
     ),
     E19: label("It makes, gross"),
@@ -129,7 +129,7 @@ export const mixSheet: SheetDescription = {
       rule("The same under other mass limits"),
       [tableHeader("mass limit kg"), tableHeader(`cost ${currency}/day`), tableHeader("units")],
       ...limits.map((limit, at) => {
-        const mix = `OXYGEN.BEST_MIX($A$6:$F$9,HSTACK($D$10:$E$10,-A${26 + at}),"cost/day")`;
+        const mix = `OXYGEN.BEST_MIX($A$6:$F$9,CHOOSE({1,2,3},$D$10,$E$10,-A${26 + at}),"cost/day")`;
         return [
           numberInput(
             limit,

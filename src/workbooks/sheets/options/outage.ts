@@ -63,7 +63,7 @@ export const outageSheet: SheetDescription = {
         [`${letter}9`, tableHeader(`=${nameOf(at)}&" L"`)] as const,
         [
           `${letter}${firstRow}`,
-          tableCell(`=DROP(CHOOSECOLS(OXYGEN.STOCK_PLAN(${plan(at)}),8),1)`, {
+          tableCell(`=INDEX(OXYGEN.STOCK_PLAN(${plan(at)}),SEQUENCE(${days},1,2),8)`, {
             spill: { formats: [formats.whole], room: days },
           }),
         ] as const,
