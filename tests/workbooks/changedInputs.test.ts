@@ -112,3 +112,64 @@ describe("quick checks", () => {
     expect(show("Checks!H77")).toBe("No answer: it stays under 23.5 %, if well mixed");
   }, 60_000);
 });
+
+describe("the options", () => {
+  test("show no short day once the power stays on", async () => {
+    const withOutage = await after("options", {});
+    expect(typeof withOutage("Outage!E7")).toBe("object");
+    // Nine used plants make 9 × 24 × 0.81 = 175 L a day against 164 L drawn; the others make more.
+    const show = await after("options", { "Outage!B19": 24, "Outage!B20": 24 });
+    for (const column of ["E", "F", "G", "H"]) expect(show(`Outage!${column}7`)).toBe("none");
+  }, 60_000);
+
+  test("never call an option good that could not be compared", async () => {
+    const show = await after("options", { "Inputs!B56": null, "Inputs!C56": null });
+    expect(isEngineError(show("Options!A6")!)).toBe(true);
+    expect(show("Start!B5")).toBe("no answer: see the first table of Options");
+  }, 60_000);
+
+  test("say so when no mix fits the mass", async () => {
+    // One large plant and the two generators it needs already weigh 890 + 2 × 920 kg.
+    const show = await after("options", { "Inputs!B35": 2000 });
+    expect(isEngineError(show("Mix and money!A17")!)).toBe(true);
+    for (const row of [17, 18, 19]) expect(show(`Mix and money!F${row}`)).toBe("no mix");
+  }, 60_000);
+
+  test("count more plants where it is hot and high", async () => {
+    // 164.2 L a day at 24 × 3.1 × 0.92 L each is 2.4, 3 with a spare one 4. At 3000 m (ISO 2533: 70.1085 kPa) and 45 °C
+    // a plant makes 3.1 × 0.6919 × 0.761 L/h: 4.56, 5 with a spare one 6.
+    expect((await after("options", {}))("Heat and height!B12")).toBe(4);
+    const show = await after("options", { "Heat and height!B11": 45, "Heat and height!A12": 3000 });
+    expect(show("Heat and height!B12")).toBe(6);
+  }, 60_000);
+});
+
+describe("service and moving", () => {
+  test("has nothing overdue where the manual's intervals hold in full", async () => {
+    // At 0.7 of the intervals: 2025-03-14 + 255, 2025-12-09 + 63 and 2026-02-02 + 19 days, each over 3 days before 03-01.
+    expect((await after("service-and-moving", {}))("Quarter!B11")).toBe(3);
+    // From the last dates: valves 2026-03-14, belts 2026-03-09, filters 2026-03-02: none before 2026-03-01.
+    expect((await after("service-and-moving", { "Karrow Point!B9": 1 }))("Quarter!B11")).toBe(0);
+  }, 60_000);
+
+  test("never counts a list that was refused as one without services", async () => {
+    const rows = Array.from({ length: 10 }, (_, at) => 14 + at);
+    const empty = rows.flatMap((row) => [..."ABCDEGH"].map((column) => [`Lunde Ridge!${column}${row}`, null] as const));
+    const show = await after("service-and-moving", Object.fromEntries(empty));
+    expect(show("Quarter!B11")).toBe("? see the service sheets");
+    expect(show("Quarter!B27")).toMatch(/^NO/);
+  }, 60_000);
+
+  test("says when a part of the service sheets is not in the order", async () => {
+    expect((await after("service-and-moving", {}))("Quarter!B27")).toBe("yes");
+    expect((await after("service-and-moving", { "Quarter!A16": "filter" }))("Quarter!B27")).toMatch(/^NO/);
+  }, 60_000);
+
+  test("adds up the load", async () => {
+    // 2 × 410 + 890 + 2 × 920 + 6 × 34 + 140 kg.
+    const goods = 3894;
+    expect((await after("service-and-moving", {}))("Drain and ship!B33")).toBeCloseTo(goods * 1.08, 6);
+    const show = await after("service-and-moving", { "Drain and ship!B18": 0, "Drain and ship!B24": 1 });
+    expect(show("Drain and ship!B33")).toBeCloseTo(goods - 410, 6);
+  }, 60_000);
+});

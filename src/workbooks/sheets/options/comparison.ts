@@ -78,10 +78,13 @@ export const optionsSheet: SheetDescription = {
       ]).flat() as [string, CellDescription][],
     ),
     A12: label("Not beaten by another"),
-    B12: answer(`=TEXTJOIN(", ",TRUE,IF($J$${first}:$J$${last}="",$A$${first}:$A$${last},""))`, {
-      across: 5,
-      name: "NotBeaten",
-    }),
+    B12: answer(
+      `=IF(ISERROR($A$6),"no answer: see the first table of Options",TEXTJOIN(", ",TRUE,IF($J$${first}:$J$${last}="",$A$${first}:$A$${last},"")))`,
+      {
+        across: 5,
+        name: "NotBeaten",
+      },
+    ),
     G12: note(
       "Beaten by: that option is at least as good in all eight measures and better in one. Strike it out first.",
       { across: 6 },

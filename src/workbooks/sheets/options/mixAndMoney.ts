@@ -123,7 +123,7 @@ export const mixSheet: SheetDescription = {
       { format: formats.whole },
     ),
     E19: label("It makes, gross"),
-    F19: output('=IFERROR(SUMPRODUCT(B18:B20,D7:D9),"no mix")', { format: formats.litresPerDay }),
+    F19: output('=IF(ISNUMBER(B18),SUMPRODUCT(B18:B20,D7:D9),"no mix")', { format: formats.litresPerDay }),
     G19: note("With the plants' share of time."),
     ...block("A24", [
       rule("The same under other mass limits"),

@@ -121,7 +121,7 @@ export const workingsSheet: SheetDescription = {
     A1: title("How the figures come about"),
     A3: link("Options!A1", "To the options"),
     A2: note(
-      "Every plant makes at once and all generators but the spare ones share the load, day and night. Fuel is read between the maker's points. Running costs are fuel, service and crew.",
+      "Every plant makes at once and all generators but the spare ones share the load, day and night. Fuel is read between the maker's points; a load below the lowest is refused: take a smaller generator. Running costs are fuel, service and crew.",
       { across: 9 },
     ),
     ...block("A5", [

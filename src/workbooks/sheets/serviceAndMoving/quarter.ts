@@ -19,7 +19,7 @@ import {
 import { firstDay } from "../../scenario/velmar";
 import { dateInput } from "../dateInput";
 import { numberInput } from "../numberInput";
-import { partCells, stateCells } from "./service";
+import { isRefused, partCells, stateCells } from "./service";
 import { siteServices } from "./tasks";
 
 const rule = (words: string): CellDescription[] => [heading(words), ...Array.from({ length: 6 }, () => heading())];
@@ -44,6 +44,9 @@ const needed = (part: string): string =>
     .map(({ parts, quantities }) => `SUMIF(${parts},${part},${quantities})`)
     .join("+");
 const allNeeded = [one, other].map(({ sheet }) => `SUM(${partCells(sheet).quantities})`).join("+");
+
+const refused = `OR(${[one, other].map(({ sheet }) => isRefused(sheet)).join(",")})`;
+const overdue = [one, other].map(({ sheet }) => `COUNTIF(${stateCells(sheet)},"overdue")`).join("+");
 
 const visits = [46089, 46110, 46131, 46152, 46173];
 
@@ -91,9 +94,10 @@ export const quarterSheet: SheetDescription = {
       ],
     ]),
     A11: label("Overdue today, both sites"),
-    B11: answer(`=${[one, other].map(({ sheet }) => `COUNTIF(${stateCells(sheet)},"overdue")`).join("+")}`, {
+    B11: answer(`=IF(${refused},"? see the service sheets",${overdue})`, {
       name: "OverdueNow",
       format: formats.whole,
+      across: 2,
     }),
     ...block("A13", [
       rule("Parts for both sites"),
@@ -121,7 +125,7 @@ export const quarterSheet: SheetDescription = {
     ]),
     [`A${lastPart + 2}`]: label("All parts of the service sheets stand here"),
     [`B${lastPart + 2}`]: answer(
-      `=IF(ABS(${allNeeded}-SUM(B${firstPart}:B${lastPart}))<0.000001,"yes","NO: a part is missing or named otherwise")`,
+      `=IF(${refused},"NO: a service sheet refuses an input",IF(ABS(${allNeeded}-SUM(B${firstPart}:B${lastPart}))<0.000001,"yes","NO: a part is missing or named otherwise"))`,
       { across: 4 },
     ),
     [`A${lastPart + 3}`]: note(
@@ -145,7 +149,7 @@ export const quarterSheet: SheetDescription = {
   ],
   conditional: [
     { range: `F${firstPart}:F${lastPart}`, when: `AND(ISNUMBER(F${firstPart}),F${firstPart}>0)`, mark: "attention" },
-    { range: "B11", when: "B11>0", mark: "danger" },
+    { range: "B11:C11", when: "$B$11<>0", mark: "danger" },
     { range: `B${lastPart + 2}:E${lastPart + 2}`, when: `$B$${lastPart + 2}<>"yes"`, mark: "danger" },
   ],
 };

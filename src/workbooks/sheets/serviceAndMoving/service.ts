@@ -52,6 +52,8 @@ export const partCells = (sheet: string): { parts: string; quantities: string } 
   parts: `'${sheet}'!$G$${listRow + 1}:$G$${listRow + partRoom - 1}`,
   quantities: `'${sheet}'!$H$${listRow + 1}:$H$${listRow + partRoom - 1}`,
 });
+/** TRUE if the list of a site's sheet refuses an input; no service at all (#N/A) is an answer. */
+export const isRefused = (sheet: string): string => `IFERROR(ERROR.TYPE('${sheet}'!$A$${listRow})=3,FALSE)`;
 /** The state of each service of the list. */
 export const stateCells = (sheet: string): string => `'${sheet}'!$D$${listRow + 1}:$D$${listRow + listRoom - 1}`;
 
