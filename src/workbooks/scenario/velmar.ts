@@ -56,8 +56,26 @@ export interface PlantKind {
 }
 
 export const plants = {
-  small: { name: "Plant S", ratedRate: 1.4, capacity: 55, startUp: 3, makeWatts: 7800, standbyWatts: 900, mass: 410, floor: 1.0 },
-  large: { name: "Plant L", ratedRate: 3.1, capacity: 130, startUp: 5, makeWatts: 16500, standbyWatts: 1700, mass: 890, floor: 1.2 },
+  small: {
+    name: "Plant S",
+    ratedRate: 1.4,
+    capacity: 55,
+    startUp: 3,
+    makeWatts: 7800,
+    standbyWatts: 900,
+    mass: 410,
+    floor: 1.0,
+  },
+  large: {
+    name: "Plant L",
+    ratedRate: 3.1,
+    capacity: 130,
+    startUp: 5,
+    makeWatts: 16500,
+    standbyWatts: 1700,
+    mass: 890,
+    floor: 1.2,
+  },
 } as const satisfies Record<string, PlantKind>;
 
 /** Bought used: an option that another beats in everything. */
