@@ -61,7 +61,7 @@ export const startSheet: SheetDescription = {
         const row = firstGroup + at;
         return [
           tableCell(words),
-          tableCell(catalogue.filter((record) => record.group === name).length),
+          tableCell(`=ROWS(UNIQUE(FILTER(${columnOf("C")},${columnOf("B")}="${name}")))`, { format: formats.whole }),
           tableCell(`=COUNTIF(${columnOf("B")},"${name}")`, { format: formats.whole }),
           tableCell(`=COUNTIFS(${columnOf("B")},"${name}",${columnOf("H")},"ok")`, { format: formats.whole }),
           tableCell(`=IF(D${row}=C${row},"all ok",C${row}-D${row}&" NOT ok")`, { align: "center" }),

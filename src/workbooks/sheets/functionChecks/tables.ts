@@ -39,7 +39,7 @@ interface Layout {
 const numberTables: Layout = {
   sheet: "Tables",
   columns: [2, ...Array.from({ length: 11 }, () => 15)],
-  place: (width) => ({ live: 1, expected: 7, beside: width <= 5 }),
+  place: (width) => ({ live: 1, expected: width <= 5 ? 7 : 1, beside: width <= 5 }),
 };
 
 /** The last column of a table of words is the long one, so tables end at the same column. */
