@@ -3,26 +3,18 @@ import { FunctionType, type IFunctionInfo, type IFunctionParam } from "@univerjs
 import type { ArgumentRecord, FunctionRecord } from "../catalogue/record";
 import { callsIn, parseFormula, printFormula } from "../engine/formulaTree";
 
-const shown = (value: number | string | boolean): string =>
-  typeof value === "boolean" ? String(value).toUpperCase() : String(value);
-
-/** "Liquid in the vessel now, in L. Left out: 0." */
-export const argumentWords = ({
-  description,
-  unit,
-  optional,
-  default: standard,
-  choices,
-  shape,
-}: ArgumentRecord): string =>
-  [
-    description + (unit ? ` [${unit}]` : ""),
+/** "Liquid in the vessel now [L], 0 if omitted"; what is left out is in the catalogue's own words. */
+export const argumentWords = ({ description, unit, optional, choices, shape }: ArgumentRecord): string => {
+  const [, meaning = description, omitted = ""] = /^(.*?)((?:, |; )[^,;]* if omitted)?$/.exec(description) ?? [];
+  return [
+    meaning + (unit ? ` [${unit}]` : "") + omitted,
     choices ? `one of ${choices.join(", ")}` : "",
     shape === "range" ? "a range" : "",
-    optional && standard !== undefined ? `${shown(standard)} if left out` : optional ? "may be left out" : "",
+    optional && omitted === "" ? "may be left out" : "",
   ]
     .filter(Boolean)
     .join("; ");
+};
 
 const exampleArguments = (formula: string): string[] => {
   const [call] = callsIn(parseFormula(formula.replace(/^=/, "")));

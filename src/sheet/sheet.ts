@@ -240,6 +240,16 @@ window.addEventListener(
   { capture: true },
 );
 
+/** A message box of the grid leaves the focus nowhere when it closes. */
+const returnFocus = ({ target }: Event): void => {
+  if (!(target as Element).closest?.('[role="dialog"], [role="alertdialog"]')) return;
+  setTimeout(() => {
+    if (document.activeElement === document.body && !isTableView()) grid?.focus();
+  }, 300);
+};
+document.addEventListener("keydown", returnFocus, { capture: true });
+document.addEventListener("click", returnFocus, { capture: true });
+
 speakCompletion(say);
 start().catch((thrown: unknown) =>
   showProblem(`The sheet did not start: ${thrown instanceof Error ? thrown.message : String(thrown)}.`),
