@@ -34,10 +34,15 @@ function asResult(value: Single): CellResult {
   return invalid("the result is too large or has no value for these inputs; check their size");
 }
 
-const readCell = (reader: CellArgument, cell: unknown, name: string): Primitive | CellError =>
-  typeof cell === "number" && cell >= reader.min && cell <= reader.max && !(reader.wholeOnly && !Number.isInteger(cell))
-    ? cell
-    : reader.read(cell, name);
+/** The fast path: a plain number in range, or an optional argument left out. Anything else is read with care. */
+function readCell(reader: CellArgument, cell: unknown, name: string): Primitive | CellError {
+  if (typeof cell === "number") {
+    if (cell >= reader.min && cell <= reader.max && !(reader.wholeOnly && !Number.isInteger(cell))) return cell;
+  } else if ((cell === undefined || cell === null) && reader.optional) {
+    return reader.defaultValue;
+  }
+  return reader.read(cell, name);
+}
 
 /**
  * Applies a formula of single values to cells, broadcasting: a one-row or one-column argument stretches over the others.

@@ -40,14 +40,29 @@ export const unitKey = (unit: string): string =>
 type Spellings = Record<string, number | Conversion>;
 
 /** Each key lists spellings parted by a blank; the value is a factor or a full conversion. */
-function measure(name: string, unit: string, offer: string, spellings: Spellings, mistakenFor?: string): Measure {
+function conversionsOf(spellings: Spellings): Map<string, Conversion> {
   const units = new Map<string, Conversion>();
   for (const [names, conversion] of Object.entries(spellings)) {
     for (const spelling of names.split(" ")) {
       units.set(unitKey(spelling), typeof conversion === "number" ? { factor: conversion } : conversion);
     }
   }
-  return { name, unit, units, offer, mistakenFor };
+  return units;
+}
+
+/** The conversions are laid out when text with a unit first comes in, so that Excel starts quickly. */
+function measure(name: string, unit: string, offer: string, spellings: () => Spellings, mistakenFor?: string): Measure {
+  let units: ReadonlyMap<string, Conversion> | undefined;
+  return {
+    name,
+    unit,
+    offer,
+    mistakenFor,
+    get units() {
+      units ??= conversionsOf(spellings());
+      return units;
+    },
+  };
 }
 
 const per = (amounts: Spellings, times: Record<string, number>): Spellings => {
@@ -82,70 +97,64 @@ const durations = (base: number): Spellings => ({
 });
 
 export const measures = {
-  liquid: measure("an amount of liquid", "L", "L or gal", liquidAmounts),
-  gas: measure("an amount of gas", "L", "L, m3 or ft3", gasAmounts),
-  vesselVolume: measure("a volume", "L", "L, m3 or ft3", gasAmounts),
-  room: measure("a room volume", "m³", "m3 or ft3", {
+  liquid: measure("an amount of liquid", "L", "L or gal", () => liquidAmounts),
+  gas: measure("an amount of gas", "L", "L, m3 or ft3", () => gasAmounts),
+  vesselVolume: measure("a volume", "L", "L, m3 or ft3", () => gasAmounts),
+  room: measure("a room volume", "m³", "m3 or ft3", () => ({
     "m3 cum": 1,
     "ft3 cuft": cubicFoot / 1000,
     "L litre litres liter liters": 0.001,
-  }),
-  makeRate: measure("a make rate", "L/h", "L/h, L/day or gal/day", per(liquidAmounts, times)),
-  dailyLiquid: measure(
-    "a daily amount of liquid",
-    "L/day",
-    "L/day, L/h or gal/day",
+  })),
+  makeRate: measure("a make rate", "L/h", "L/h, L/day or gal/day", () => per(liquidAmounts, times)),
+  dailyLiquid: measure("a daily amount of liquid", "L/day", "L/day, L/h or gal/day", () =>
     per(liquidAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 }),
   ),
-  dailyGas: measure(
-    "a daily amount of gas",
-    "L/day",
-    "L/day, m3/h or L/min",
+  dailyGas: measure("a daily amount of gas", "L/day", "L/day, m3/h or L/min", () =>
     per(gasAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 }),
   ),
-  flow: measure("a gas flow", "L/min", "L/min, m3/h or ft3/h", {
+  flow: measure("a gas flow", "L/min", "L/min, m3/h or ft3/h", () => ({
     ...per(gasAmounts, { [minuteNames]: 1, [hourNames]: 60, [dayNames]: 1440 }),
     "lpm slpm": 1,
     "cfh scfh": cubicFoot / 60,
     "cfm scfm": cubicFoot,
-  }),
-  ventilation: measure("an air flow", "m³/h", "m3/h, L/s or ft3/min", {
+  })),
+  ventilation: measure("an air flow", "m³/h", "m3/h, L/s or ft3/min", () => ({
     "m3/h m3/hr m3/hour": 1,
     "L/s": 3.6,
     "L/min lpm": 0.06,
     "ft3/min cfm": (cubicFoot * 60) / 1000,
-  }),
-  mass: measure("a mass", "kg", "kg or lb", {
+  })),
+  mass: measure("a mass", "kg", "kg or lb", () => ({
     "kg kilogram kilograms": 1,
     "g gram grams": 0.001,
     "t tonne tonnes": 1000,
     "lb lbs pound pounds": pound,
-  }),
+  })),
   gaugePressure: measure(
     "a pressure",
     "bar",
     "bar, psi or kPa (gauge)",
-    {
+    () => ({
       "bar barg bar(g)": 1,
       mbar: 0.001,
       "psi psig psi(g)": barPerPsi,
       "kPa kPag kPa(g)": 0.01,
       "MPa MPag": 10,
       Pa: 1e-5,
-    },
+    }),
     "psi",
   ),
-  gaugePsi: measure("a pressure", "psi", "psi or bar (gauge)", {
+  gaugePsi: measure("a pressure", "psi", "psi or bar (gauge)", () => ({
     "psi psig psi(g)": 1,
     "bar barg bar(g)": 1 / barPerPsi,
     "kPa kPag kPa(g)": 0.01 / barPerPsi,
     "MPa MPag": 10 / barPerPsi,
-  }),
+  })),
   absoluteKpa: measure(
     "an absolute pressure",
     "kPa",
     "kPa, hPa, mbar or inHg (absolute)",
-    {
+    () => ({
       "kPa kPaa": 1,
       "hPa mbar": 0.1,
       Pa: 0.001,
@@ -154,66 +163,66 @@ export const measures = {
       /** Conventional inch of mercury, NIST SP 811. */
       inHg: 3.386389,
       mmHg: 0.1333224,
-    },
+    }),
     "hPa",
   ),
   temperature: measure(
     "a temperature",
     "°C",
     "°C or °F",
-    {
+    () => ({
       "°C C degC celsius": 1,
       "°F F degF fahrenheit": { factor: 5 / 9, offset: -160 / 9 },
       "K kelvin": { factor: 1, offset: -273.15 },
-    },
+    }),
     "°F",
   ),
-  degreeLoss: measure("a share for each degree", "1/°C", "1/°C or %/°C", {
+  degreeLoss: measure("a share for each degree", "1/°C", "1/°C or %/°C", () => ({
     "1/°C /°C": 1,
     "%/°C": 0.01,
     "1/°F /°F": 1.8,
     "%/°F": 0.018,
-  }),
+  })),
   altitude: measure(
     "a height",
     "m",
     "m, km or ft",
-    {
+    () => ({
       "m metre metres meter meters": 1,
       km: 1000,
       "ft feet foot": foot,
-    },
+    }),
     "ft",
   ),
-  length: measure("a length", "m", "m, cm, ft or in", {
+  length: measure("a length", "m", "m, cm, ft or in", () => ({
     "m metre metres meter meters": 1,
     cm: 0.01,
     mm: 0.001,
     km: 1000,
     "ft feet foot": foot,
     "in inch inches": inch,
-  }),
-  area: measure("an area", "m²", "m2 or ft2", { "m2 sqm": 1, "ft2 sqft": foot * foot }),
-  wireArea: measure("a conductor area", "mm²", "mm2", { "mm2 sqmm": 1 }),
-  angle: measure("an angle", "°", "° or deg", { "° deg degree degrees": 1 }),
-  power: measure("a power", "kW", "kW, W or hp", { kW: 1, W: 0.001, "hp horsepower": horsepower }),
-  watts: measure("a power", "W", "W, kW or hp", { W: 1, kW: 1000, "hp horsepower": horsepower * 1000 }),
-  apparentPerHorsepower: measure("a starting load", "kVA/hp", "kVA/hp", { "kVA/hp": 1 }),
-  current: measure("a current", "A", "A", { "A amp amps": 1, mA: 0.001 }),
-  voltage: measure("a voltage", "V", "V or kV", { "V volt volts": 1, kV: 1000 }),
-  fuel: measure("an amount of fuel", "L", "L or gal", liquidAmounts),
-  fuelRate: measure("a fuel rate", "L/h", "L/h or gal/h", per(liquidAmounts, times)),
-  fuelPerDay: measure(
-    "a daily amount of fuel",
-    "L/day",
-    "L/day, L/h or gal/day",
+  })),
+  area: measure("an area", "m²", "m2 or ft2", () => ({ "m2 sqm": 1, "ft2 sqft": foot * foot })),
+  wireArea: measure("a conductor area", "mm²", "mm2", () => ({ "mm2 sqmm": 1 })),
+  angle: measure("an angle", "°", "° or deg", () => ({ "° deg degree degrees": 1 })),
+  power: measure("a power", "kW", "kW, W or hp", () => ({ kW: 1, W: 0.001, "hp horsepower": horsepower })),
+  watts: measure("a power", "W", "W, kW or hp", () => ({ W: 1, kW: 1000, "hp horsepower": horsepower * 1000 })),
+  apparentPerHorsepower: measure("a starting load", "kVA/hp", "kVA/hp", () => ({ "kVA/hp": 1 })),
+  current: measure("a current", "A", "A", () => ({ "A amp amps": 1, mA: 0.001 })),
+  voltage: measure("a voltage", "V", "V or kV", () => ({ "V volt volts": 1, kV: 1000 })),
+  fuel: measure("an amount of fuel", "L", "L or gal", () => liquidAmounts),
+  fuelRate: measure("a fuel rate", "L/h", "L/h or gal/h", () => per(liquidAmounts, times)),
+  fuelPerDay: measure("a daily amount of fuel", "L/day", "L/day, L/h or gal/day", () =>
     per(liquidAmounts, { [hourNames]: 1 / 24, [dayNames]: 1 }),
   ),
-  days: measure("a time", "days", "days, h or min", durations(24)),
-  hours: measure("a time", "h", "h, min or d", durations(1)),
-  minutes: measure("a time", "min", "min, h or d", durations(1 / 60)),
-  months: measure("a number of months", "months", "months or years", { "month months mo": 1, "year years yr": 12 }),
-  fraction: measure("a fraction", "", "a fraction or a percent", { "%": 0.01, percent: 0.01 }),
+  days: measure("a time", "days", "days, h or min", () => durations(24)),
+  hours: measure("a time", "h", "h, min or d", () => durations(1)),
+  minutes: measure("a time", "min", "min, h or d", () => durations(1 / 60)),
+  months: measure("a number of months", "months", "months or years", () => ({
+    "month months mo": 1,
+    "year years yr": 12,
+  })),
+  fraction: measure("a fraction", "", "a fraction or a percent", () => ({ "%": 0.01, percent: 0.01 })),
 } as const;
 
 /** What the unit measures elsewhere, for the words of a refusal: "35 psi" given as a capacity "is a pressure". */
