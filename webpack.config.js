@@ -49,9 +49,13 @@ const functionsScript = {
         { from: "manifest/*.{xml,json}", to: "[name][ext]", transform: onHost },
         { from: "manifest/icons", to: "icons" },
         // What Excel loads of Microsoft's library, from this host instead of Microsoft's: nothing leaves the network.
-        ...["office.js", "custom-functions-runtime.js", "excel-*16.*.js", "o15apptofilemappingtable.js", "*/office_strings.js"].map(
-          (from) => ({ from, to: "office", context: officeFiles, info: { minimized: true } }),
-        ),
+        ...[
+          "office.js",
+          "custom-functions-runtime.js",
+          "excel-*16.*.js",
+          "o15apptofilemappingtable.js",
+          "*/office_strings.js",
+        ].map((from) => ({ from, to: "office", context: officeFiles, info: { minimized: true } })),
       ].map((pattern) => ({ globOptions: { ignore: ["**/*.debug.js"] }, ...pattern })),
     }),
   ],
@@ -62,6 +66,12 @@ function plainPage(filename, template) {
   return new HtmlPlugin({ filename, template, inject: false, templateParameters: { policy: policies.default } });
 }
 
+/** The order in which a newcomer wants the samples, the first one opened; others follow by name. */
+const reading = ["supply-plan", "quick-checks", "options", "service-and-moving", "function-checks"].map(
+  (name) => `${name}.xlsx`,
+);
+const place = (file) => (reading.includes(file) ? reading.indexOf(file) : reading.length);
+
 /** The sample workbooks with the title and the words of their own document properties. */
 function sampleWorkbooks() {
   const folder = path.join(__dirname, "samples");
@@ -69,7 +79,7 @@ function sampleWorkbooks() {
   return fs
     .readdirSync(folder)
     .filter((file) => /^[^~.].*\.xlsx$/i.test(file))
-    .sort()
+    .sort((a, b) => place(a) - place(b) || a.localeCompare(b, "en"))
     .map((file) => {
       const core = unzipSync(fs.readFileSync(path.join(folder, file)))["docProps/core.xml"];
       const property = (tag) => new RegExp(`<${tag}>([^<]*)<`).exec(core ? strFromU8(core) : "")?.[1] ?? "";
