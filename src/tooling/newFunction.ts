@@ -6,27 +6,7 @@ import fs from "node:fs";
 import path from "node:path";
 import { groups } from "../catalogue/groups";
 
-const [group, name] = process.argv.slice(2);
-const root = path.join(__dirname, "..", "..");
-
-function stop(words: string): never {
-  console.error(words);
-  process.exit(2);
-}
-
-if (!group || !name)
-  stop("usage: npm run new -- <group> <functionName>\ngroups: " + groups.map((each) => each.name).join(", "));
-if (!groups.some((each) => each.name === group))
-  stop(`no group "${group}"; groups: ${groups.map((each) => each.name).join(", ")}`);
-if (!/^[a-z][a-zA-Z0-9]{2,}$/.test(name)) stop(`"${name}" is not a camelCase name of at least three letters`);
-
-const id = name.replace(/[A-Z]/g, (letter) => `_${letter}`).toUpperCase();
-const functionFile = path.join(root, "src", "functions", group, `${name}.ts`);
-const testFile = path.join(root, "tests", "functions", group, `${name}.test.ts`);
-for (const file of [functionFile, testFile])
-  if (fs.existsSync(file)) stop(`${path.relative(root, file)} exists already`);
-
-const functionText = `import type { About } from "../../arguments/about";
+const functionText = (id: string, name: string): string => `import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litres } from "../../arguments/quantity";
 
@@ -53,7 +33,11 @@ export const about: About = {
 };
 `;
 
-const testText = `import { ${name} } from "../../../src/functions/${group}/${name}";
+const testText = (
+  id: string,
+  name: string,
+  group: string,
+): string => `import { ${name} } from "../../../src/functions/${group}/${name}";
 
 describe("${id}", () => {
   it("agrees with a published value (name the source here)", () => {
@@ -62,14 +46,39 @@ describe("${id}", () => {
 });
 `;
 
-for (const [file, text] of [
-  [functionFile, functionText],
-  [testFile, testText],
-] as const) {
-  fs.mkdirSync(path.dirname(file), { recursive: true });
-  fs.writeFileSync(file, text);
-  console.log(`made ${path.relative(root, file)}`);
+/** Makes the two files below `root` and gives their paths; refuses words that no function can have. */
+export function makeFunction(root: string, group: string, name: string): string[] {
+  if (!groups.some((each) => each.name === group)) {
+    throw new Error(`no group "${group}"; groups: ${groups.map((each) => each.name).join(", ")}`);
+  }
+  if (!/^[a-z][a-zA-Z0-9]{2,}$/.test(name))
+    throw new Error(`"${name}" is not a camelCase name of at least three letters`);
+  const id = name.replace(/[A-Z]/g, (letter) => `_${letter}`).toUpperCase();
+  const files: [file: string, text: string][] = [
+    [path.join("src", "functions", group, `${name}.ts`), functionText(id, name)],
+    [path.join("tests", "functions", group, `${name}.test.ts`), testText(id, name, group)],
+  ];
+  for (const [file] of files) if (fs.existsSync(path.join(root, file))) throw new Error(`${file} exists already`);
+  for (const [file, text] of files) {
+    fs.mkdirSync(path.dirname(path.join(root, file)), { recursive: true });
+    fs.writeFileSync(path.join(root, file), text);
+  }
+  return files.map(([file]) => file);
 }
-console.log(
-  `Now fill in the words, the schema, the rule, the source and a check value; then npm run generate and npx jest ${name}.`,
-);
+
+if (require.main === module) {
+  const [group, name] = process.argv.slice(2);
+  try {
+    if (!group || !name)
+      throw new Error(
+        `usage: npm run new -- <group> <functionName>; groups: ${groups.map((each) => each.name).join(", ")}`,
+      );
+    for (const file of makeFunction(path.join(__dirname, "..", ".."), group, name)) console.log(`made ${file}`);
+    console.log(
+      `Now fill in the words, the schema, the rule, the source and a check value; then npm run generate and npx jest ${name}.`,
+    );
+  } catch (fault) {
+    console.error((fault as Error).message);
+    process.exitCode = 2;
+  }
+}
