@@ -216,7 +216,7 @@ async function runtimeCosts(): Promise<void> {
     await page.addInitScript(`(${installHostBridge.toString()})()`);
     await page.goto(`http://localhost:${server.port}/functions.html`);
     const count = smoke ? 200 : 10_000;
-    const [once, many, calls] = await page.evaluate(
+    const [once, many, calls, chain] = await page.evaluate(
       async ({ rows, repeats }) => {
         const bridge = (window as unknown as BridgedWindow)._richApiNativeBridge;
         const capacities = Array.from({ length: rows }, (_, row) => [50 + (row % 50)]);
@@ -231,12 +231,22 @@ async function runtimeCosts(): Promise<void> {
           return median(spent);
         };
         const rate = [[1.5]];
+        const answered = async (call: ReturnType<HostBridge["call"]>): Promise<unknown> => {
+          const answer = await call;
+          if (!answer.ok) throw new Error(answer.message);
+          return answer.value;
+        };
         return [
           await timed(() => bridge.call("HOURS_TO_FILL", [[[60]], rate, null, null])),
           await timed(() => bridge.call("HOURS_TO_FILL", [capacities, rate, null, null])),
           await timed(() =>
             Promise.all(capacities.map((capacity) => bridge.call("HOURS_TO_FILL", [[capacity], rate, null, null]))),
           ),
+          await timed(async () => {
+            let level: unknown = [[0]];
+            for (let link = 0; link < 5; link++)
+              level = await answered(bridge.call("LEVEL_LEFT", [[[1]], level, [[60]], null, null, [[20]]]));
+          }),
         ] as const;
       },
       { rows: count, repeats: smoke ? 1 : 5 },
@@ -247,6 +257,7 @@ async function runtimeCosts(): Promise<void> {
       [
         ["one call that spills every row", ratio(many, once), "1.00"],
         ["a call for each row", ratio(calls, once), ratio(calls, many)],
+        ["five calls, each fed by the one before", ratio(chain, once), ratio(chain, many)],
       ],
     );
 
