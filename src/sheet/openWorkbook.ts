@@ -64,20 +64,6 @@ const contentOf = (cell: SheetCell | undefined): ICellData => {
   return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING };
 };
 
-/** Addresses that a formula filled when it was saved: their values are results, not entries. */
-const filledByOthers = (cells: SheetInput["cells"]): Set<string> => {
-  const filled = new Set<string>();
-  for (const [address, cell] of Object.entries(cells)) {
-    if (cell.formula === undefined || !cell.ref) continue;
-    const { startRow, endRow, startColumn, endColumn } = areaOf(cell.ref);
-    for (let row = startRow; row <= endRow; row++) {
-      for (let column = startColumn; column <= endColumn; column++) filled.add(cellName(row, column));
-    }
-    filled.delete(address);
-  }
-  return filled;
-};
-
 const rangesOf = (reference: string): IRange[] =>
   reference
     .trim()
@@ -189,7 +175,6 @@ const readSheet = (
   const cellData: Record<number, Record<number, ICellData>> = {};
   const inputs = new Set<string>();
   const links: Record<string, string> = {};
-  const skipped = filledByOthers(input.cells);
   let [lastRow, lastColumn] = [0, 0];
   const put = (row: number, column: number, cell: ICellData): void => {
     const line = (cellData[row] ??= {});
@@ -199,7 +184,7 @@ const readSheet = (
   };
   for (const [address, cell] of Object.entries(input.cells)) {
     const { row, column } = cellOfName(address);
-    if (!skipped.has(address)) put(row, column, contentOf(cell));
+    put(row, column, contentOf(cell));
   }
   for (const [key, { style, hyperlink }] of look.cells ?? new Map<string, Cell>()) {
     const [row = 0, column = 0] = key.split(",").map(Number);
