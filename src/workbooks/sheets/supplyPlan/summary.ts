@@ -73,7 +73,7 @@ export const summary: SheetDescription = {
     ...block("A11", [
       section("Where we stand"),
       [
-        label("Make against need"),
+        label("Need as a share of make"),
         output("=Loading", { format: formats.percent }),
         aside("gross draw of the mean day over make here, power all day"),
       ],
