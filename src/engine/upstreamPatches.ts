@@ -1,15 +1,13 @@
-import { ICommandService, type Injector, type IRange, type IUnitRange } from "@univerjs/core";
+import type { Injector } from "@univerjs/core";
 import {
   ArrayValueObject,
   BaseReferenceObject,
   CELL_INVERTED_INDEX_CACHE,
   FormulaRuntimeService,
   functionLookup,
-  ICalculateFormulaService,
   IFunctionService,
   Interpreter,
   LexerTreeBuilder,
-  SetFormulaCalculationStartMutation,
   ValueObjectFactory,
   type BaseFunction,
   type BaseValueObject,
@@ -198,68 +196,6 @@ export const patchEngine = (): void => {
 /** Gives one engine the functions that the patches write into formulas. */
 export const registerPatchFunctions = (injector: Injector): void => {
   injector.get(IFunctionService).registerExecutors(new AnchorArray("ANCHORARRAY"), new Single("SINGLE"));
-};
-
-type Ranges = Map<string, IUnitRange>;
-
-const isWithin = (inner: IRange, outer: IRange): boolean =>
-  inner.startRow >= outer.startRow &&
-  inner.endRow <= outer.endRow &&
-  inner.startColumn >= outer.startColumn &&
-  inner.endColumn <= outer.endColumn;
-
-/**
- * Formulas that read a cell which a shrinking spill has just left keep its old value. For a live sheet: after each
- * calculation that shrank a spill, calculates what reads the cells it left. Returns a function that stops this.
- */
-export const refreshAfterShrinkingSpills = (injector: Injector): (() => void) => {
-  const commands = injector.get(ICommandService);
-  const known: Ranges = new Map();
-  const subscription = injector.get(ICalculateFormulaService).executionCompleteListener$.subscribe((result) => {
-    const left: IUnitRange[] = [];
-    const spilled: Ranges = new Map();
-    for (const [unitId, sheets] of Object.entries(result.arrayFormulaRange)) {
-      for (const [sheetId, rows] of Object.entries(sheets ?? {})) {
-        for (const [row, columns] of Object.entries(rows as Record<string, Record<string, IRange>>)) {
-          for (const [column, range] of Object.entries(columns)) {
-            spilled.set([unitId, sheetId, row, column].join(), { unitId, sheetId, range });
-          }
-        }
-      }
-    }
-    for (const [key, before] of known) {
-      const now = spilled.get(key);
-      if (now) {
-        if (!isWithin(before.range, now.range)) left.push(before);
-        continue;
-      }
-      const { startRow, startColumn } = before.range;
-      const computed = result.unitData[before.unitId]?.[before.sheetId]?.getValue(startRow, startColumn);
-      if (computed === undefined) continue;
-      left.push(before);
-      known.delete(key);
-    }
-    for (const [key, now] of spilled) known.set(key, now);
-    if (left.length === 0) return;
-    // After the listeners of this result have stored it.
-    setTimeout(() => {
-      void commands.executeCommand(
-        SetFormulaCalculationStartMutation.id,
-        {
-          forceCalculation: false,
-          dirtyRanges: left,
-          dirtyNameMap: {},
-          dirtyDefinedNameMap: {},
-          dirtySuperTableMap: {},
-          dirtyUnitFeatureMap: {},
-          dirtyUnitOtherFormulaMap: {},
-          clearDependencyTreeCache: {},
-        },
-        { onlyLocal: true },
-      );
-    });
-  });
-  return () => subscription.unsubscribe();
 };
 
 interface Alert {

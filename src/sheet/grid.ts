@@ -68,10 +68,10 @@ import { functions } from "../catalogue/generated/functions";
 import { areaOf } from "../engine/cellName";
 import { errorAt, registerFunctions } from "../engine/registerFunctions";
 import { speakErrorAlerts, type AlertService } from "../engine/upstreamPatches";
+import { settleSpills } from "../engine/settleSpills";
 import { completeByPlainName } from "./completion";
 import { functionHint } from "./functionHints";
 import type { OpenedWorkbook } from "./openWorkbook";
-import { settleSpills } from "./settleSpills";
 
 export interface SheetTab {
   readonly id: string;

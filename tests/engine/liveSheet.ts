@@ -37,7 +37,7 @@ let count = 0;
 export const openLiveSheet = async (
   cells: Readonly<Record<string, ICellData>>,
   functions: readonly BaseFunction[] = [],
-  prepare: (injector: Injector) => void = () => undefined,
+  prepare: (injector: Injector, unitId: string) => void = () => undefined,
 ): Promise<LiveSheet> => {
   const univer = new Univer({ logLevel: LogLevel.SILENT, locale: LocaleType.EN_US, locales: { enUS: {} } });
   univer.registerPlugin(UniverFormulaEnginePlugin);
@@ -57,7 +57,7 @@ export const openLiveSheet = async (
   });
   const injector = univer.__getInjector();
   injector.get(IFunctionService).registerExecutors(...functions);
-  prepare(injector);
+  prepare(injector, unitId);
 
   let lastEnd = Date.now();
   let ends = 0;

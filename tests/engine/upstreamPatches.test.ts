@@ -10,7 +10,8 @@ import { wordsOfCell } from "../../src/engine/cellError";
 import { fromEngineCell } from "../../src/engine/engineValue";
 import type { EngineFunction } from "../../src/engine/oxygenFunction";
 import { errorAt, registerFunctions } from "../../src/engine/registerFunctions";
-import { refreshAfterShrinkingSpills, speakErrorAlerts } from "../../src/engine/upstreamPatches";
+import { settleSpills } from "../../src/engine/settleSpills";
+import { speakErrorAlerts } from "../../src/engine/upstreamPatches";
 import { openLiveSheet, type LiveSheet } from "./liveSheet";
 
 class Throws extends BaseFunction {
@@ -27,15 +28,15 @@ const functions: EngineFunction[] = [
 ];
 
 let sheet: LiveSheet;
-let stop: () => void;
+let settling: { dispose(): void };
 const open = async (cells: Parameters<typeof openLiveSheet>[0]): Promise<void> => {
-  sheet = await openLiveSheet(cells, [new Throws("THROWS")], (injector) => {
+  sheet = await openLiveSheet(cells, [new Throws("THROWS")], (injector, unitId) => {
     registerFunctions(injector, functions);
-    stop = refreshAfterShrinkingSpills(injector);
+    settling = settleSpills(injector, unitId);
   });
 };
 afterEach(() => {
-  stop();
+  settling.dispose();
   sheet.close();
 });
 

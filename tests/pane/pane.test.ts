@@ -85,7 +85,6 @@ describeInBrowser("the pane", (suite) => {
   it("works by keyboard alone", async () => {
     const watched = await openPane();
     const { page } = watched;
-    await page.keyboard.press("Tab");
     expect(await focused(watched)).toBe("search");
     await page.keyboard.type("HOURS_TO_FILL");
     await status(watched, /found/);

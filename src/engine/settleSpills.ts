@@ -70,10 +70,16 @@ export const settleSpills = (injector: Injector, unitId: string): IDisposable =>
     );
   };
 
-  return commands.onCommandExecuted(({ id }) => {
+  const listening = commands.onCommandExecuted(({ id }) => {
     if (id !== SetArrayFormulaDataMutation.id) return;
     // After the other listeners of the same result.
     clearTimeout(timer);
     timer = setTimeout(settle);
   });
+  return {
+    dispose: () => {
+      clearTimeout(timer);
+      listening.dispose();
+    },
+  };
 };
