@@ -48,6 +48,7 @@ const functionsScript = {
         { from: "src/catalogue/generated/functions.json", transform: onHost },
         { from: "manifest/*.{xml,json}", to: "[name][ext]", transform: onHost },
         { from: "manifest/icons", to: "icons" },
+        { from: path.join(officeFiles, "..", "LICENSE.md"), to: "office", info: { minimized: true } },
         // What Excel loads of Microsoft's library, from this host instead of Microsoft's: nothing leaves the network.
         ...[
           "office.js",
