@@ -1,3 +1,4 @@
+import { defaults } from "./sheets/supplyPlan/defaults";
 import { demand } from "./sheets/supplyPlan/demand";
 import { inputNames, inputs } from "./sheets/supplyPlan/inputs";
 import { notes } from "./sheets/supplyPlan/notes";
@@ -27,5 +28,5 @@ export const workbook: WorkbookDescription = {
     NextServiceTask: `Service calendar!A${firstService}`,
     NextServiceDate: `Service calendar!B${firstService}`,
   },
-  sheets: [start, summary, inputs, siteAndPlants, demand, stockPlan, reorder, power, service, notes],
+  sheets: [start, summary, inputs, siteAndPlants, demand, stockPlan, reorder, power, service, notes, defaults],
 };

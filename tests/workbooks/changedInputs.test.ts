@@ -89,18 +89,18 @@ describe("quick checks", () => {
 
   test("take text with a unit as the same figure in the unit shown", async () => {
     // 35 psi is 35 × 0.45359237 × 9.80665 / 0.00064516 Pa (NIST SP 811), 10 gal are 37.85411784 L.
-    const psi = await after("quick-checks", { "Checks!C36": "35 psi", "Checks!C40": "10 gal" });
+    const psi = await after("quick-checks", { "Checks!C38": "35 psi", "Checks!C42": "10 gal" });
     const bar = await after("quick-checks", {
-      "Checks!C36": (35 * 0.45359237 * 9.80665) / 0.00064516 / 1e5,
-      "Checks!C40": 37.85411784,
+      "Checks!C38": (35 * 0.45359237 * 9.80665) / 0.00064516 / 1e5,
+      "Checks!C42": 37.85411784,
     });
-    for (const at of ["Checks!G36", "Checks!G40"]) expect(psi(at)).toBeCloseTo(Number(bar(at)), 9);
+    for (const at of ["Checks!G38", "Checks!G42"]) expect(psi(at)).toBeCloseTo(Number(bar(at)), 9);
   }, 60_000);
 
   test("say which entry is empty, doubtful or wrong", async () => {
     expect((await after("quick-checks", {}))(fillState)).toBe("ok");
     expect((await after("quick-checks", { "Checks!D6": null }))(fillState)).toMatch(/^EMPTY/);
-    expect((await after("quick-checks", { "Checks!D60": 93 }))("Checks!H60")).toMatch(/^Oxygen wanted.*93.*percent/);
+    expect((await after("quick-checks", { "Checks!D62": 93 }))("Checks!H62")).toMatch(/^Oxygen wanted.*93.*percent/);
     const fuller = await after("quick-checks", { "Checks!E6": 900 });
     expect(isEngineError(fuller("Checks!G6")!)).toBe(true);
     expect(fuller(fillState)).toMatch(/^WRONG ENTRY/);
@@ -108,8 +108,8 @@ describe("quick checks", () => {
 
   test("say what no answer means", async () => {
     // 1 L/min into 60 m³ with 5 changes an hour: 0.21 + 0.79 × 0.06 / 300 stays far under 0.235.
-    const show = await after("quick-checks", { "Checks!D77": 1, "Checks!E77": 5 });
-    expect(show("Checks!H77")).toBe("No answer: it stays under 23.5 %, if well mixed");
+    const show = await after("quick-checks", { "Checks!D79": 1, "Checks!E79": 5 });
+    expect(show("Checks!H79")).toBe("No answer: it stays under 23.5 %, if well mixed");
   }, 60_000);
 });
 

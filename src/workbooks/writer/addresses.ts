@@ -1,3 +1,5 @@
+import { cellName, cellOfName } from "../../engine/cellName";
+
 /** A cell by zero-based row and column. */
 export interface Place {
   row: number;
@@ -12,21 +14,14 @@ export interface Area {
 const lastRow = 1_048_576;
 const lastColumn = 16_384;
 
-export const columnLetters = (column: number): string => {
-  const rest = Math.floor(column / 26);
-  return (rest > 0 ? columnLetters(rest - 1) : "") + String.fromCharCode(65 + (column % 26));
-};
+export const addressOf = ({ row, column }: Place): string => cellName(row, column);
 
-export const addressOf = ({ row, column }: Place): string => `${columnLetters(column)}${row + 1}`;
-
-/** Reads "B3" or "$B$3"; throws on anything else. */
+/** Reads "B3" or "$B$3" in capitals, inside the sheet; throws on anything else. */
 export const placeOf = (address: string): Place => {
-  const parts = /^\$?([A-Z]{1,3})\$?([1-9]\d{0,6})$/.exec(address);
-  if (!parts) throw new Error(`"${address}" is no cell address`);
-  const column = [...parts[1]!].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-  const row = Number(parts[2]) - 1;
-  if (row >= lastRow || column >= lastColumn) throw new Error(`"${address}" is beyond the sheet's edge`);
-  return { row, column };
+  if (!/^\$?[A-Z]+\$?[1-9]\d*$/.test(address)) throw new Error(`"${address}" is no cell address`);
+  const place = cellOfName(address);
+  if (place.row >= lastRow || place.column >= lastColumn) throw new Error(`"${address}" is beyond the sheet's edge`);
+  return place;
 };
 
 /** Reads "B3:C9" or a single cell. */

@@ -152,6 +152,3 @@ const sheetOf = ({ sheet, columns }: Layout, heading: string): SheetDescription 
 
 export const tablesSheet = sheetOf(numberTables, "Results that fill several cells");
 export const wordTablesSheet = sheetOf(wordTables, "Results with long words");
-
-export const lastTableRow = (sheet: SheetDescription): number =>
-  Math.max(...Object.keys(sheet.cells).map((address) => placeOf(address).row)) + 1;

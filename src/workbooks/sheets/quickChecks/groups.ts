@@ -193,6 +193,14 @@ export const groups: readonly Group[] = [
         caution: "The rest flashes off while the line cools: outdoors, away from flames.",
       },
       {
+        words: "How much arrives of what I draw?",
+        entries: [level("Drawn, gross", 25), draw()],
+        formula: "=OXYGEN.NET_FILL({1},{2})",
+        answer: "Filled, net",
+        format: formats.litresOneDecimal,
+        caution: "What leaves the plant is never what the patient's vessel gets.",
+      },
+      {
         words: "What was our draw ratio?",
         entries: [level("Left the plant, gross", 26), level("Arrived, net", 20)],
         formula: "=OXYGEN.DRAW_RATIO({1},{2})",

@@ -384,6 +384,3 @@ export const inputNames = {
   OutageTo: `Inputs!B${outageRows.first}:B${outageRows.last}`,
   OutageHours: `Inputs!C${outageRows.first}:C${outageRows.last}`,
 };
-
-/** Rated make by kind, for the site's table. */
-export const ratedRates = ["Inputs!E27", "Inputs!E28"] as const;

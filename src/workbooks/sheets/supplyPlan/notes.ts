@@ -63,7 +63,7 @@ export const notes: SheetDescription = {
     ]),
     B17: { ...tableCell(`=OXYGEN.SOURCE_OF(A17:A${16 + functions.length})`, { wrap: true }), spill: {} },
     [`A${18 + functions.length}`]: note(
-      "Defaults and constants with their sources: =OXYGEN.CONSTANTS() in an empty sheet.",
+      "Defaults and constants with their sources: see the sheet Defaults.",
       { across: 2 },
     ),
     ...block(`A${20 + functions.length}`, [[heading("Cautions for every transfer"), heading()]]),

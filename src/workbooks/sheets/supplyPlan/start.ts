@@ -28,6 +28,7 @@ const sheets: readonly [sheet: string, words: string][] = [
   ["Power and fuel", "Load, feeders, generators, fuel."],
   ["Service calendar", "What is due, and parts for it."],
   ["Notes", "Rules, sources, cautions."],
+  ["Defaults", "What the functions take where an argument is left out, with sources."],
 ];
 
 /** What the workbook is and how to use it. */
@@ -84,7 +85,7 @@ export const start: SheetDescription = {
       section("Sheets"),
       ...sheets.map(([sheet, words]) => [link(`${sheet}!A1`, sheet), text(words, { across: 2 })]),
     ]),
-    ...block("A22", [
+    ...block("A23", [
       section("What is invented"),
       [
         text(
@@ -99,12 +100,12 @@ export const start: SheetDescription = {
         ),
       ],
     ]),
-    ...block("A26", [
+    ...block("A27", [
       section("What the cells mean"),
       [input("yellow, blue figures", { unlocked: false }), null, note("Yours to change.")],
       [output("pale blue, bold"), null, note("A result.")],
     ]),
-    A30: caution(
+    A31: caution(
       "Caution: a planning aid. It decides nothing for a patient and replaces no gauge, no manual and no code. Liquid oxygen burns the skin, feeds fire and, shut in, bursts pipes: trained people only. Keep a second supply that needs no power.",
       { across: 3 },
     ),
