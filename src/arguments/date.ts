@@ -1,15 +1,12 @@
 import type { CellError } from "../excel/cellValues";
 import { isErrorCell } from "../excel/cellValues";
+import { daysInMonth, epochSerial, lastDay, serialOfDay } from "../models/calendar";
 import { type CellArgument, type Failure, formatNumber, isBlank, plainCell, quoteCell, refuse } from "./argument";
 
 /** Serial 61 is 1 March 1900, the first day on which Excel's serials and the calendar agree (ECMA-376, 1900 date base). */
 export const firstSerial = 61;
-/** 9999-12-31. */
-export const lastSerial = 2958465;
 
 const isoText = /^(\d{4})-(\d{2})-(\d{2})(?:[T ](\d{2}):(\d{2})(?::(\d{2}))?)?$/;
-/** Days from serial 0 to 1970-01-01 in the 1900 system. */
-const epochSerial = 25569;
 
 /** Serial of an ISO date or date-time, or undefined when there is no such day. */
 export function serialOfIso(text: string): number | undefined {
@@ -23,23 +20,29 @@ export function serialOfIso(text: string): number | undefined {
     number,
     number,
   ];
-  const date = new Date(Date.UTC(year, month - 1, day));
-  date.setUTCFullYear(year);
-  if (date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day || hour > 23 || minute > 59 || second > 59)
-    return undefined;
-  return date.getTime() / 86400000 + epochSerial + (hour * 3600 + minute * 60 + second) / 86400;
+  if (month < 1 || month > 12 || day < 1 || day > daysInMonth(year, month)) return undefined;
+  if (hour > 23 || minute > 59 || second > 59) return undefined;
+  return serialOfDay({ year, month, day }) + (hour * 3600 + minute * 60 + second) / 86400;
 }
 
-/** The day of a serial as yyyy-mm-dd, for error words. */
+const isoOfEpochMinutes = (minutes: number): string => new Date(minutes * 60_000).toISOString();
+
+/** The day of a serial as yyyy-mm-dd. */
 export const isoDay = (serial: number): string =>
-  new Date((Math.floor(serial) - epochSerial) * 86400000).toISOString().slice(0, 10);
+  isoOfEpochMinutes((Math.floor(serial) - epochSerial) * 1440).slice(0, 10);
+
+/** The nearest minute to a serial as yyyy-mm-dd hh:mm. */
+export const isoMinute = (serial: number): string =>
+  isoOfEpochMinutes(Math.round((serial - epochSerial) * 1440))
+    .slice(0, 16)
+    .replace("T", " ");
 
 /** A date (its time of day cut off) or a date-time, as a serial of the 1900 system; text in ISO form is read too. */
 export class DateArgument<T extends number | undefined = number> implements CellArgument<T> {
   readonly shape = "cell";
   readonly unit: string;
   readonly min = firstSerial;
-  readonly max = lastSerial + 1 - 1e-6;
+  readonly max = lastDay + 1 - 1e-6;
   readonly defaultValue = undefined;
   /** The fast path leaves fractions to `read`, which cuts them off. */
   readonly wholeOnly: boolean;

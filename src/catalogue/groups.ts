@@ -17,5 +17,3 @@ export const groups = [
   { name: "options", title: "Options: side by side" },
   { name: "records", title: "Records: trusting the sheet" },
 ] as const;
-
-export type GroupName = (typeof groups)[number]["name"];

@@ -1,32 +1,24 @@
+import { isoDate } from "../catalogue/shownValue";
 import { isCellDate } from "../excel/cellValues";
 import { isEngineError, type EngineValue } from "./engineValue";
 
 /** A number with the 15 significant digits Excel keeps, so that 0.1 + 0.2 prints as 0.3. */
 export const fifteenDigits = (value: number): number => Number(value.toPrecision(15));
 
-const two = (value: number): string => String(value).padStart(2, "0");
-
-/** Days from 1970-01-01 back to day 0 of the 1900 system, which counts a 29 February 1900 that never was. */
-const dayZero = 25_569;
-
 /**
  * A date serial as yyyy-mm-dd, or yyyy-mm-dd hh:mm when its number format shows hours. Serials below 61 (before March
  * 1900, where Excel's calendar is off by a day) and bare times stay numbers.
  */
-export const isoDate = (serial: number, format: string): string => {
+export const dateText = (serial: number, format: string): string => {
   if (serial < 61 || !/[yd]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]/g, ""))) return String(fifteenDigits(serial));
-  const hasTime = /h/i.test(format);
-  const minutes = hasTime ? Math.round(serial * 1440) : Math.floor(serial) * 1440;
-  const date = new Date((minutes - dayZero * 1440) * 60_000);
-  const day = `${date.getUTCFullYear()}-${two(date.getUTCMonth() + 1)}-${two(date.getUTCDate())}`;
-  return hasTime ? `${day} ${two(date.getUTCHours())}:${two(date.getUTCMinutes())}` : day;
+  return isoDate(serial, /h/i.test(format));
 };
 
 /** A value for a person: TRUE and FALSE, ISO dates, an error as its code and words. */
 export const cellText = (value: EngineValue): string => {
   if (typeof value === "number") return String(fifteenDigits(value)).replace("e", "E");
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  if (isCellDate(value)) return isoDate(value.basicValue, value.numberFormat);
+  if (isCellDate(value)) return dateText(value.basicValue, value.numberFormat);
   if (isEngineError(value)) return `${value.error} ${value.message}`;
   return value;
 };

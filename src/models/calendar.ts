@@ -15,7 +15,7 @@ export interface CalendarDay {
 export const lastDay = 2958465;
 
 /** Serial of 1970-01-01. */
-const epochSerial = 25569;
+export const epochSerial = 25569;
 /** Days from 0000-03-01 to 1970-01-01, and in 400 Gregorian years. */
 const daysToEpoch = 719468;
 const daysInEra = 146097;

@@ -9,7 +9,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
  * A copy whose formulas are replaced by their cached values. LibreOffice knows no add-in function and shows #NAME? for
  * each, whatever its recalculation setting; charts and formats stay as they are.
  */
-export const valuesOnly = (workbook: Uint8Array): Uint8Array => {
+export const withoutFormulas = (workbook: Uint8Array): Uint8Array => {
   const parts = unzipSync(workbook);
   for (const path of Object.keys(parts)) {
     if (!/^xl\/worksheets\/[^/]+\.xml$/.test(path)) continue;
@@ -38,7 +38,7 @@ export const renderWorkbook = (file: string, folder: string, dotsPerInch = 80): 
   const work = mkdtempSync(join(tmpdir(), "render-"));
   try {
     const copy = join(work, `${name}.xlsx`);
-    writeFileSync(copy, valuesOnly(readFileSync(file)));
+    writeFileSync(copy, withoutFormulas(readFileSync(file)));
     const profile = pathToFileURL(join(work, "profile")).href;
     run("soffice", [`-env:UserInstallation=${profile}`, "--headless", "--convert-to", "pdf", "--outdir", work, copy]);
     const pdf = join(work, `${name}.pdf`);

@@ -1,4 +1,4 @@
-import { cellJson, cellText, fifteenDigits, isoDate } from "../../src/engine/cellText";
+import { cellJson, cellText, fifteenDigits, dateText } from "../../src/engine/cellText";
 import { cellName, cellOfName, cellsOfArea } from "../../src/engine/cellName";
 import { isDateFormat } from "../../src/engine/engineValue";
 import { explainName } from "../../src/engine/explainName";
@@ -13,13 +13,13 @@ test("numbers keep the 15 significant digits that Excel keeps", () => {
 
 test("dates are ISO from March 1900, with the time if the format shows it", () => {
   // Microsoft's DATEVALUE page: serial 1 is 1 January 1900, serial 39448 is 1 January 2008.
-  expect(isoDate(39448, "yyyy-mm-dd")).toBe("2008-01-01");
-  expect(isoDate(39448.999, "yyyy-mm-dd")).toBe("2008-01-01");
-  expect(isoDate(39448.5, "yyyy-mm-dd hh:mm")).toBe("2008-01-01 12:00");
-  expect(isoDate(39448 + 1 - 1e-9, "yyyy-mm-dd hh:mm")).toBe("2008-01-02 00:00");
-  expect(isoDate(61, "d/m/yy")).toBe("1900-03-01");
-  expect(isoDate(60, "yyyy-mm-dd")).toBe("60");
-  expect(isoDate(0.5, "hh:mm")).toBe("0.5");
+  expect(dateText(39448, "yyyy-mm-dd")).toBe("2008-01-01");
+  expect(dateText(39448.999, "yyyy-mm-dd")).toBe("2008-01-01");
+  expect(dateText(39448.5, "yyyy-mm-dd hh:mm")).toBe("2008-01-01 12:00");
+  expect(dateText(39448 + 1 - 1e-9, "yyyy-mm-dd hh:mm")).toBe("2008-01-02 00:00");
+  expect(dateText(61, "d/m/yy")).toBe("1900-03-01");
+  expect(dateText(60, "yyyy-mm-dd")).toBe("60");
+  expect(dateText(0.5, "hh:mm")).toBe("0.5");
 });
 
 test.each([

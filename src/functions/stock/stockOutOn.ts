@@ -1,8 +1,9 @@
 import type { About } from "../../arguments/about";
-import { date, lastSerial } from "../../arguments/date";
+import { date } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
 import { dateCell, invalid, noAnswer } from "../../excel/cellValues";
+import { lastDay } from "../../models/calendar";
 import { daysOfSupply } from "../../models/stock";
 import { cutDownThings } from "../../models/wholeNumbers";
 
@@ -39,9 +40,7 @@ export function stockOutOn(
       );
     }
     const day = given.as_of + cutDownThings(daysOfSupply(given.stock, given.daily_use, given.daily_loss, given.keep));
-    return day <= lastSerial
-      ? dateCell(day)
-      : noAnswer("the stock lasts beyond the year 9999, the last that Excel dates");
+    return day <= lastDay ? dateCell(day) : noAnswer("the stock lasts beyond the year 9999, the last that Excel dates");
   });
 }
 
