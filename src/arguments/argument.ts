@@ -1,5 +1,8 @@
 import { CellError, invalid, isErrorCell } from "../excel/cellValues";
 
+/** A range as it comes in, row by row. */
+export type Cells = readonly (readonly unknown[])[];
+
 /** Anything that is not a value: our error with words, or an error cell that came in and goes out unchanged. */
 export type Failure = CellError;
 
@@ -29,7 +32,7 @@ export interface RangeArgument<T extends readonly unknown[] | undefined = readon
   readonly unit: string;
   readonly optional: boolean;
   readonly defaultValue: undefined;
-  readRange(cells: readonly (readonly unknown[])[] | null | undefined, label: string): T | Failure;
+  readRange(cells: Cells | null | undefined, label: string): T | Failure;
 }
 
 export type Argument = CellArgument | RangeArgument;
@@ -49,6 +52,17 @@ export function plainCell(cell: unknown): unknown {
   }
   return cell;
 }
+
+/** A range that was left out, or is one blank cell. */
+export const isMissing = (cells: Cells | null | undefined): cells is null | undefined =>
+  cells === null ||
+  cells === undefined ||
+  cells.length === 0 ||
+  (cells.length === 1 && cells[0]!.length === 1 && isBlank(plainCell(cells[0]![0])));
+
+/** A number the fast path takes as it is. */
+export const isTakenUnread = (cell: unknown, { min, max, wholeOnly }: CellArgument): cell is number =>
+  typeof cell === "number" && cell >= min && cell <= max && !(wholeOnly && !Number.isInteger(cell));
 
 /** A cell as error words quote it. */
 export function quoteCell(cell: unknown): string {

@@ -1,15 +1,15 @@
 import {
   type CellArgument,
+  type Cells,
   type Failure,
   type Primitive,
   type RangeArgument,
-  isBlank,
   isFailure,
+  isMissing,
+  isTakenUnread,
   plainCell,
   refuse,
 } from "./argument";
-
-type Cells = readonly (readonly unknown[])[];
 
 /** What a clerk writes for "no value": never a header, so that it is refused and not passed over. */
 const placeholder = /^(n\/?a|none|nil|unknown|tbd|pending)$/i;
@@ -30,12 +30,6 @@ export const isHeader = (cell: unknown, element: CellArgument): boolean => {
   );
 };
 
-const isMissing = (cells: Cells | null | undefined): cells is null | undefined =>
-  cells === null ||
-  cells === undefined ||
-  cells.length === 0 ||
-  (cells.length === 1 && cells[0]!.length === 1 && isBlank(plainCell(cells[0]![0])));
-
 function readLine<E extends Primitive>(
   line: readonly unknown[],
   element: CellArgument<E>,
@@ -45,12 +39,7 @@ function readLine<E extends Primitive>(
   const values: E[] = [];
   for (let index = line.length > 1 && isHeader(line[0], element) ? 1 : 0; index < line.length; index++) {
     const cell = line[index];
-    if (
-      typeof cell === "number" &&
-      cell >= element.min &&
-      cell <= element.max &&
-      !(element.wholeOnly && !Number.isInteger(cell))
-    ) {
+    if (isTakenUnread(cell, element)) {
       values.push(cell as E);
       continue;
     }

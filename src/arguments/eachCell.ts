@@ -25,10 +25,8 @@ export function cellArguments<A extends Readonly<Record<string, Argument>>>(byNa
   return { byName, names, readers, takesRange: readers.some((reader) => reader.shape === "range") };
 }
 
-type Single = CellResult;
-
 /** A number that a cell can hold, or an error with words in place of NaN and infinity. */
-function asResult(value: Single): CellResult {
+function asResult(value: CellResult): CellResult {
   if (typeof value !== "number") return value;
   if (Number.isFinite(value)) return value === 0 ? 0 : value;
   return invalid("the result is too large or has no value for these inputs; check their size");
@@ -52,7 +50,7 @@ function readCell(reader: CellArgument, cell: unknown, name: string): Primitive 
 export function eachCell<A extends Readonly<Record<string, Argument>>>(
   args: CellArguments<A>,
   given: Given,
-  formula: (values: Values<A>) => Single,
+  formula: (values: Values<A>) => CellResult,
 ): CellTable {
   const { names, readers } = args;
   const values: Record<string, unknown> = {};
@@ -111,7 +109,7 @@ const sizeWords = (cells: Cells, byRow: boolean): string => {
 function broadcast<A extends Readonly<Record<string, Argument>>>(
   args: CellArguments<A>,
   given: Given,
-  formula: (values: Values<A>) => Single,
+  formula: (values: Values<A>) => CellResult,
 ): CellTable {
   const { names, readers } = args;
   const { rows, columns } = extentOf(readers, given);

@@ -1,5 +1,6 @@
 import {
   type CellArgument,
+  type Cells,
   type Failure,
   type Primitive,
   type RangeArgument,
@@ -7,8 +8,6 @@ import {
   isFailure,
   plainCell,
 } from "./argument";
-
-type Cells = readonly (readonly unknown[])[];
 
 /** A block of values of one kind, kept as rows and columns; every cell must hold one. */
 export class GridArgument<E extends Primitive> implements RangeArgument<readonly (readonly E[])[]> {

@@ -1,7 +1,14 @@
-import { type Failure, type RangeArgument, isBlank, isFailure, plainCell, refuse } from "./argument";
+import {
+  type Cells,
+  type Failure,
+  type RangeArgument,
+  isBlank,
+  isFailure,
+  isMissing,
+  plainCell,
+  refuse,
+} from "./argument";
 import { number } from "./quantity";
-
-type Cells = readonly (readonly unknown[])[];
 
 /** A row of words alone, as a header is: text in one cell at least, and no cell with a number or a text of one. */
 export function isWordsAlone(line: readonly unknown[]): boolean {
@@ -24,13 +31,7 @@ export class NumberBlock implements RangeArgument<readonly (readonly number[] | 
 
   readRange(cells: Cells | null | undefined, label: string): readonly (readonly number[] | undefined)[] | Failure {
     const wanted = "enter a range of numbers, one row each";
-    if (
-      !cells ||
-      cells.length === 0 ||
-      (cells.length === 1 && cells[0]!.length === 1 && isBlank(plainCell(cells[0]![0])))
-    ) {
-      return refuse(label, `is blank; ${wanted}`);
-    }
+    if (isMissing(cells)) return refuse(label, `is blank; ${wanted}`);
     const rows: (readonly number[] | undefined)[] = [];
     for (let row = isWordsAlone(cells[0]!) ? 1 : 0; row < cells.length; row++) {
       const line = cells[row]!;

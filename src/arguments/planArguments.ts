@@ -7,7 +7,7 @@ import { table } from "./range";
 import { flag } from "./text";
 
 /** The most days one plan takes. */
-export const mostPlanDays = 2000;
+const mostPlanDays = 2000;
 
 /** Serials from 61 on are dates; smaller whole numbers in a day column count days. */
 const firstDate = 61;
@@ -72,7 +72,7 @@ export function amountEachDay(
 }
 
 /** Amounts that carry dates are put on their days, 0 on the others; amounts without go one by one. */
-export function amountOnItsDay(
+function amountOnItsDay(
   rows: readonly DailyAmount[],
   dates: readonly number[],
   label: string,

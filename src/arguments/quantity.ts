@@ -241,8 +241,6 @@ export const litresPerDay = notNegative(measures.dailyLiquid);
 export const gasPerDay = notNegative(measures.dailyGas);
 /** Gas flow [L/min]; 0 or more. */
 export const litresPerMinute = notNegative(measures.flow);
-/** Fresh or exhaust air [m³/h]; 0 or more. */
-export const cubicMetresPerHour = notNegative(measures.ventilation);
 /** Room volume [m³]; more than 0. */
 export const cubicMetres = of(measures.room).positive();
 /** Mass [kg]; 0 or more. */

@@ -3,22 +3,17 @@ import { isErrorCell } from "../excel/cellValues";
 import { TextArgument } from "./text";
 import {
   type CellArgument,
+  type Cells,
   type Failure,
   type Primitive,
   type RangeArgument,
   isBlank,
   isFailure,
+  isMissing,
+  isTakenUnread,
   plainCell,
   refuse,
 } from "./argument";
-
-type Cells = readonly (readonly unknown[])[];
-
-const isMissing = (cells: Cells | null | undefined): cells is null | undefined =>
-  cells === null ||
-  cells === undefined ||
-  cells.length === 0 ||
-  (cells.length === 1 && cells[0]!.length === 1 && isBlank(plainCell(cells[0]![0])));
 
 /** A cell's place as error words give it: "row 3" of a column, "cell 3" of a row, "row 2, column 3" of a block. */
 function placeIn(cells: Cells, row: number, column: number): string {
@@ -60,12 +55,7 @@ export class ListArgument<
       const line = rows[row]!;
       for (let column = 0; column < line.length; column++) {
         const cell = line[column];
-        if (
-          typeof cell === "number" &&
-          cell >= element.min &&
-          cell <= element.max &&
-          !(element.wholeOnly && !Number.isInteger(cell))
-        ) {
+        if (isTakenUnread(cell, element)) {
           values.push(cell as E);
           continue;
         }

@@ -118,12 +118,6 @@ export const measures = {
     "cfh scfh": cubicFoot / 60,
     "cfm scfm": cubicFoot,
   })),
-  ventilation: measure("an air flow", "m³/h", "m3/h, L/s or ft3/min", () => ({
-    "m3/h m3/hr m3/hour": 1,
-    "L/s": 3.6,
-    "L/min lpm": 0.06,
-    "ft3/min cfm": (cubicFoot * 60) / 1000,
-  })),
   mass: measure("a mass", "kg", "kg or lb", () => ({
     "kg kilogram kilograms": 1,
     "g gram grams": 0.001,

@@ -8,7 +8,7 @@ export interface Call {
   args: (Constant[][] | Call | undefined)[];
 }
 
-export const isCall = (part: unknown): part is Call => typeof part === "object" && part !== null && "id" in part;
+const isCall = (part: unknown): part is Call => typeof part === "object" && part !== null && "id" in part;
 
 /** Parses `=OXYGEN.ID(…)`; throws on anything else. */
 export function parseConstantFormula(formula: string): Call {

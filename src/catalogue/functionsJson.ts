@@ -2,10 +2,10 @@ import type { IEnum } from "custom-functions-metadata/lib/parseTree";
 import type { ReadFunction } from "./readCatalogue";
 
 /** Where Excel finds the help page of a function; the build puts the add-in's own host in front. */
-export const helpPath = (id: string): string => `/help.html#${id}`;
+const helpPath = (id: string): string => `/help.html#${id}`;
 
 /** The host written into functions.json and the manifests; the build replaces it when the add-in is served elsewhere. */
-export const developmentHost = "https://localhost:3000";
+const developmentHost = "https://localhost:3000";
 
 const enumId = (id: string, argument: string): string => `${id}_${argument}`.toUpperCase();
 

@@ -32,7 +32,7 @@ const cellAddress = /^[A-Z]{1,3}[0-9]{1,7}$/;
 const legalId = /^[A-Z][A-Z0-9_]{2,63}$/;
 
 /** "CamelCase" file name of an id: HOURS_TO_FILL → hoursToFill. */
-export const exportNameOf = (id: string): string =>
+const exportNameOf = (id: string): string =>
   id.toLowerCase().replace(/_([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
 
 /** A default as the words must give it. */
@@ -140,10 +140,10 @@ function readFunctionFile(root: string, file: string, loaded: FunctionModule): R
   return { record, metadata, exportName, call: call as ReadFunction["call"], args: loaded.args };
 }
 
-export const functionsRoot = path.join(__dirname, "..", "functions");
+const functionsRoot = path.join(__dirname, "..", "functions");
 
 /** Paths of all function files below src/functions, with "/", in group order, then by name. */
-export function listFunctionFiles(root = functionsRoot): string[] {
+function listFunctionFiles(root = functionsRoot): string[] {
   return groups.flatMap(({ name }) => {
     const folder = path.join(root, name);
     if (!fs.existsSync(folder)) return [];

@@ -70,7 +70,7 @@ export const fromEngineCell = (cell: Nullable<EngineCell>): EngineValue => {
 };
 
 /** Codes a cell can show. */
-export const errorCodes: ReadonlySet<string> = new Set([
+const errorCodes: ReadonlySet<string> = new Set([
   "#DIV/0!",
   "#N/A",
   "#NAME?",

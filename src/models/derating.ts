@@ -1,9 +1,9 @@
 import { airPressure, seaLevelPressure } from "./atmosphere";
 
 /** °C at which plants are rated here (70 °F); common practice, no source. */
-export const defaultRatedTemperature = 21.1;
+const defaultRatedTemperature = 21.1;
 /** Share of the rate lost per °C above the rated temperature; own planning default. */
-export const defaultLossPerDegree = 0.01;
+const defaultLossPerDegree = 0.01;
 
 /**
  * Share of the rated rate that is left at a site: (p/p₀)·(1 − loss·max(0, T − T rated)), never above 1, never below 0.

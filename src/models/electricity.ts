@@ -10,13 +10,13 @@ export const standardCircuits: readonly number[] = [
 ];
 
 /** Share of a continuous current that a circuit must carry: NEC 210.20(A). */
-export const continuousShare = 1.25;
+const continuousShare = 1.25;
 
 /** Resistivity of standard annealed copper at 20 °C [Ω·mm²/m], 1/58 rounded: IEC 60028. */
-export const copperResistivity = 0.017241;
+const copperResistivity = 0.017241;
 
 /** Temperature below 0 °C at which the resistance of annealed copper, drawn on as a straight line, would be nil [°C]: IEC 60028. */
-export const copperZero = 234.5;
+const copperZero = 234.5;
 
 /** One mechanical horsepower [kW]: 550 ft·lbf/s, NIST SP 811, appendix B.8. */
 export const horsepower = 0.7456998715822702;
@@ -39,7 +39,7 @@ export function circuitFor(current: number, continuous: boolean): number | undef
 }
 
 /** Resistance of a copper conductor [Ω/m] of an area [mm²] at its temperature [°C]. */
-export const copperResistance = (area: number, temperature: number): number =>
+const copperResistance = (area: number, temperature: number): number =>
   ((copperResistivity / area) * (copperZero + temperature)) / (copperZero + 20);
 
 /** Voltage lost along a copper cable [V]: current [A], length one way [m], area [mm²], conductor temperature [°C]. */

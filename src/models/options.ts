@@ -6,7 +6,7 @@ export type Better = "less" | "more";
 const asGood = (a: number, b: number, better: Better): boolean => (better === "less" ? a <= b : a >= b);
 
 /** Pareto dominance: at least as good in every measure and better in one. */
-export const beats = (a: readonly number[], b: readonly number[], better: readonly Better[]): boolean =>
+const beats = (a: readonly number[], b: readonly number[], better: readonly Better[]): boolean =>
   better.every((way, measure) => asGood(a[measure]!, b[measure]!, way)) &&
   better.some((_, measure) => a[measure] !== b[measure]);
 

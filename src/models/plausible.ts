@@ -11,14 +11,14 @@ export const warmestColdOxygen = -118.5;
 /** Pressure of the fullest cylinders in common use [bar gauge]. */
 export const fullestCylinder = 300;
 /** Vacuum [bar gauge]. */
-export const vacuum = -1.01325;
+const vacuum = -1.01325;
 /** Gas flow of a whole hospital [L/min]. */
 export const largestFlow = 5000;
 /** Liquid of the largest site vessels [L]. */
 export const largestLevel = 100000;
 /** Days before 2000 and after 2099 are more likely a slip in the year. */
-export const firstPlausibleDay = 36526;
-export const lastPlausibleDay = 73050;
+const firstPlausibleDay = 36526;
+const lastPlausibleDay = 73050;
 /** Equal readings in a row after which a gauge is taken to be stuck. */
 export const stuckReadings = 3;
 

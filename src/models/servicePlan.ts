@@ -13,7 +13,7 @@ export function dateByMonths(anchor: number, months: number, occurrence: number,
 }
 
 /** Day of the k-th service of an interval in running hours, from the day of the last one; `hoursPerDay` is the average use. */
-export function dateByHours(
+function dateByHours(
   anchor: number,
   intervalHours: number,
   hoursPerDay: number,
@@ -65,7 +65,7 @@ export interface ServiceTask {
 }
 
 /** Day of a task's k-th service by whichever rule is first. */
-export const occurrenceDate = ({ lastDate, months, byHours }: ServiceTask, occurrence: number, harsh: number): number =>
+const occurrenceDate = ({ lastDate, months, byHours }: ServiceTask, occurrence: number, harsh: number): number =>
   Math.min(
     months === undefined ? Infinity : dateByMonths(lastDate, months, occurrence, harsh),
     byHours === undefined ? Infinity : dateByHours(lastDate, byHours.interval, byHours.perDay, occurrence, harsh),

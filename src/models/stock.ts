@@ -13,7 +13,7 @@ export const daysOfSupply = (stock: number, dailyUse: number, dailyLoss: number,
  * Standard deviation of the demand over a time that varies: √(days·sd² + mean²·daysSd²).
  * Silver, Pyke and Peterson, Inventory Management and Production Planning and Scheduling, demand over a random lead time.
  */
-export const demandDeviation = (mean: number, sd: number, days: number, daysSd: number): number =>
+const demandDeviation = (mean: number, sd: number, days: number, daysSd: number): number =>
   Math.hypot(Math.sqrt(days) * sd, mean * daysSd);
 
 /** z·σ of the demand over `days`; `level` is the chance that it suffices, from 0.5 to under 1. */

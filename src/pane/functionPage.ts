@@ -13,7 +13,7 @@ export interface PageActions {
 }
 
 /** The call with the required arguments' names in their places, to be typed over. */
-export const placeholderFormula = (record: FunctionRecord): string => {
+const placeholderFormula = (record: FunctionRecord): string => {
   const names = record.arguments.filter((argument) => !argument.optional).map((argument) => argument.name);
   return `=${namespace}.${record.id}(${names.join(",")})`;
 };

@@ -41,7 +41,7 @@ const unitOf = (formula: string): string => {
 };
 
 /** The text a cell shows, with its number format. */
-export const shownText = (cell: Nullable<ICellData>): string => {
+const shownText = (cell: Nullable<ICellData>): string => {
   if (cell?.p) return cell.p.body?.dataStream.replace(/\r?\n$/, "").replace(/\r/g, " ") ?? "";
   const value = cell?.v;
   if (value === null || value === undefined) return "";

@@ -77,7 +77,7 @@ const newest = (file: string): number => {
 };
 
 /** Is everything under dist/ made from the files as they are now? */
-export const isBuilt = (): boolean => {
+const isBuilt = (): boolean => {
   if (!existsSync(buildStamp) || !existsSync(distFolder) || readFileSync(buildStamp, "utf8") !== host()) return false;
   const sources = ["src", "manifest", "samples", "webpack.config.js", "package-lock.json"].map((name) =>
     path.join(projectFolder, name),

@@ -9,7 +9,7 @@ import { createEngine } from "../engine/engine";
 import { buildWorkbook, calculateWith, type WorkbookDescription } from "../workbooks/writer";
 
 const root = path.join(__dirname, "..", "..");
-export const buildersFolder = path.join(root, "src", "workbooks");
+const buildersFolder = path.join(root, "src", "workbooks");
 export const samplesFolder = path.join(root, "samples");
 
 const fileNameOf = (builder: string): string => builder.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);

@@ -35,7 +35,7 @@ export const nextVersion = (version: string): string => {
 export const isBumpDue = (record: VersionRecord, functionsJson: string): boolean =>
   !record.version.startsWith("0.") && hashFunctions(functionsJson) !== record.functions;
 
-export const recordFile = inProject(".config", "manifest-version.json");
+const recordFile = inProject(".config", "manifest-version.json");
 export const readRecord = (): VersionRecord => JSON.parse(readFileSync(recordFile, "utf8"));
 export const readFunctions = (): string =>
   readFileSync(inProject("src", "catalogue", "generated", "functions.json"), "utf8");

@@ -33,7 +33,7 @@ const run = (command: string, parameters: readonly string[]): void => {
 };
 
 /** Draws every printed page of a workbook as a picture; returns the pictures' paths in page order. */
-export const renderWorkbook = (file: string, folder: string, dotsPerInch = 80): string[] => {
+const renderWorkbook = (file: string, folder: string, dotsPerInch = 80): string[] => {
   const name = basename(file, extname(file));
   const work = mkdtempSync(join(tmpdir(), "render-"));
   try {

@@ -15,7 +15,7 @@ import {
 } from "../../writer";
 import { comparison, tablePlaces } from "./tables";
 
-export const sheetName = "Checks";
+const sheetName = "Checks";
 const firstRow = 6;
 
 type Example = FunctionRecord["examples"][number];
@@ -31,7 +31,7 @@ export const checks: readonly Check[] = catalogue
   .flatMap((record) => record.examples.map((example) => ({ record, example })))
   .map((check, index) => ({ ...check, row: firstRow + index }));
 
-export const lastRow = firstRow + checks.length - 1;
+const lastRow = firstRow + checks.length - 1;
 export const columnOf = (letter: string): string => `${sheetName}!$${letter}$${firstRow}:$${letter}$${lastRow}`;
 
 const dateFormat = (unit: string): string | undefined =>
