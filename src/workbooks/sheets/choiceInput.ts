@@ -1,6 +1,5 @@
-import { input, tableInput, type CellDescription, type Scalar } from "../writer";
-
-type Extra = Omit<CellDescription, "role" | "value" | "formula" | "validation">;
+import type { CellDescription, Scalar } from "../writer";
+import { checkedInput, type InputLooks } from "./checkedInput";
 
 /** An input cell with a list of what it may hold. */
 export const choiceInput = (
@@ -8,19 +7,18 @@ export const choiceInput = (
   title: string,
   choices: readonly string[],
   words: string,
-  extra: Extra & { inTable?: boolean } = {},
-): CellDescription => {
-  const { inTable, ...looks } = extra;
-  return (inTable ? tableInput : input)(value, {
-    ...looks,
-    validation: {
+  looks?: InputLooks,
+): CellDescription =>
+  checkedInput(
+    value,
+    {
       rule: { kind: "list", values: choices },
       blankPasses: false,
       prompt: { title, words },
       refusal: { title, words: `Choose one of: ${choices.join(" · ")}.` },
     },
-  });
-};
+    looks,
+  );
 
 /** yes or no, which the functions take for TRUE and FALSE. */
 export const yesOrNo = (value: boolean, title: string, words: string): CellDescription =>

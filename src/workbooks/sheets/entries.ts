@@ -1,24 +1,13 @@
 import type { Validation } from "../writer";
-
-const limit = (value: number): string => value.toLocaleString("en-GB", { maximumFractionDigits: 6 });
+import { dateLimits } from "./dateInput";
+import { numberRule } from "./numberInput";
 
 /** A number between two limits; the prompt says what, the refusal says the limits. */
-export const numberEntry = (title: string, words: string, least: number, most: number): Validation => ({
-  rule: { kind: "number", least, most },
-  prompt: { title, words },
-  refusal: { title, words: `Enter a number from ${limit(least)} to ${limit(most)}.` },
-  blankPasses: false,
-});
+export const numberEntry = (title: string, words: string, least: number, most: number): Validation =>
+  numberRule(title, { words, least, most });
 
-export const wholeEntry = (title: string, words: string, least: number, most: number): Validation => ({
-  rule: { kind: "whole", least, most },
-  prompt: { title, words },
-  refusal: { title, words: `Enter a whole number from ${limit(least)} to ${limit(most)}.` },
-  blankPasses: false,
-});
-
-/** 2000-01-01 and 2099-12-31. */
-const dateLimits = { least: 36526, most: 73050 };
+export const wholeEntry = (title: string, words: string, least: number, most: number): Validation =>
+  numberRule(title, { words, least, most, whole: true });
 
 export const dateEntry = (title: string, words: string, blankPasses = false): Validation => ({
   rule: { kind: "date", ...dateLimits },

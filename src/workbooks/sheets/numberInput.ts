@@ -1,4 +1,5 @@
-import { input, tableInput, type CellDescription, type Validation } from "../writer";
+import type { CellDescription, Validation } from "../writer";
+import { checkedInput, type InputLooks } from "./checkedInput";
 
 interface NumberRules {
   /** What the number is, with its unit: the prompt's words. */
@@ -10,7 +11,8 @@ interface NumberRules {
   whole?: boolean;
 }
 
-const shown = (value: number): string => value.toLocaleString("en-GB", { maximumFractionDigits: 6 });
+/** As words give it: "20,000". */
+export const readable = (value: number): string => value.toLocaleString("en-GB", { maximumFractionDigits: 6 });
 
 /** Asks for a number between two ends and says so when it is refused; an emptied cell is refused too. */
 export const numberRule = (
@@ -22,19 +24,10 @@ export const numberRule = (
   prompt: { title, words },
   refusal: {
     title,
-    words: `Enter a${whole ? " whole" : ""} number from ${shown(least)} to ${shown(most)}${unit ? ` ${unit}` : ""}.`,
+    words: `Enter a${whole ? " whole" : ""} number from ${readable(least)} to ${readable(most)}${unit ? ` ${unit}` : ""}.`,
   },
 });
 
-type Extra = Omit<CellDescription, "role" | "value" | "formula" | "validation">;
-
 /** An input cell that holds a number. */
-export const numberInput = (
-  value: number,
-  title: string,
-  rules: NumberRules,
-  extra: Extra & { inTable?: boolean } = {},
-): CellDescription => {
-  const { inTable, ...looks } = extra;
-  return (inTable ? tableInput : input)(value, { ...looks, validation: numberRule(title, rules) });
-};
+export const numberInput = (value: number, title: string, rules: NumberRules, looks?: InputLooks): CellDescription =>
+  checkedInput(value, numberRule(title, rules), looks);

@@ -18,6 +18,7 @@ import {
   type CellDescription,
   type SheetDescription,
 } from "../../writer";
+import { dateLimits } from "../dateInput";
 import { numberInput } from "../numberInput";
 
 const { currency } = costs;
@@ -236,7 +237,7 @@ export const inputsSheet: SheetDescription = {
           name: "FirstDay",
           format: formats.date,
           validation: {
-            rule: { kind: "date", least: 36526, most: 73050 },
+            rule: { kind: "date", ...dateLimits },
             blankPasses: false,
             prompt: { title: "First day", words: "First day of the 30-day plan on the sheet Outage." },
             refusal: { title: "First day", words: "Enter a date from 2000-01-01 to 2099-12-31." },

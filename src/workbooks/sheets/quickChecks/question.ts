@@ -1,5 +1,6 @@
 import type { Scalar, Validation } from "../../writer";
 import { choiceEntry, dateEntry } from "../entries";
+import { readable } from "../numberInput";
 
 /** Kinds that VALUE_CHECK knows. */
 type CheckedKind = "fraction" | "flow" | "level" | "temperature" | "pressure" | "date" | "count";
@@ -31,8 +32,6 @@ export interface Group {
   questions: readonly Question[];
 }
 
-const shown = (value: number): string => value.toLocaleString("en-GB", { maximumFractionDigits: 6 });
-
 interface Quantity {
   format?: string;
   kind?: CheckedKind;
@@ -63,11 +62,11 @@ export const quantity = (
         : { kind: "number", least, most },
       prompt: {
         title: name.slice(0, 32),
-        words: `${shown(least)} to ${shown(most)}${unit ? ` ${unit}` : ""}.${offer}`,
+        words: `${readable(least)} to ${readable(most)}${unit ? ` ${unit}` : ""}.${offer}`,
       },
       refusal: {
         title: name.slice(0, 32),
-        words: `Enter a number from ${shown(least)} to ${shown(most)}${unit ? ` ${unit}` : ""}.${offer}`,
+        words: `Enter a number from ${readable(least)} to ${readable(most)}${unit ? ` ${unit}` : ""}.${offer}`,
       },
       blankPasses: false,
     },

@@ -19,6 +19,7 @@ import {
   type SheetDescription,
 } from "../../writer";
 import { plants } from "../../scenario/velmar";
+import { dateLimits } from "../dateInput";
 import { numberInput } from "../numberInput";
 
 const firstRow = 14;
@@ -180,7 +181,7 @@ export const logSheet: SheetDescription = {
   validations: [
     {
       range: `A${firstRow}:A${lastRow}`,
-      rule: { kind: "date", least: 36526, most: 73050 },
+      rule: { kind: "date", ...dateLimits },
       prompt: { title: "Day", words: "Day of the reading, in order, as the log has it." },
       refusal: { title: "Day", words: "Enter a date from 2000-01-01 to 2099-12-31.", weight: "warning" },
     },
@@ -196,7 +197,7 @@ export const logSheet: SheetDescription = {
     },
     {
       range: `A${standingFirst}:A${standingLast}`,
-      rule: { kind: "date", least: 36526, most: 73050 },
+      rule: { kind: "date", ...dateLimits },
       prompt: { title: "Time", words: "Day and time of the reading, such as 2026-02-25 08:00." },
       refusal: { title: "Time", words: "Enter a date and time from 2000-01-01 to 2099-12-31." },
     },
