@@ -61,5 +61,9 @@ export const isErrorCell = (cell: unknown): boolean => {
   if (typeof cell !== "object" || cell === null) return false;
   if (cell instanceof CellError) return true;
   const shape = cell as { type?: unknown; basicType?: unknown; code?: unknown };
-  return shape.type === "Error" || shape.basicType === "Error" || (typeof shape.code === "string" && shape.code.startsWith("#"));
+  return (
+    shape.type === "Error" ||
+    shape.basicType === "Error" ||
+    (typeof shape.code === "string" && shape.code.startsWith("#"))
+  );
 };
