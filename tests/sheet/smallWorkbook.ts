@@ -1,7 +1,6 @@
 import {
   answer,
   block,
-  calculatedFrom,
   caution,
   formats,
   heading,
@@ -20,26 +19,15 @@ import {
   type Cells,
   type WorkbookDescription,
 } from "../../src/workbooks/writer";
+import { calculatedFrom } from "../workbooks/calculatedFrom";
+import { capacityInput } from "../workbooks/openXmlDemo";
 
 const fill: Cells = {
   A1: title("Filling one vessel"),
   A2: subtitle("An invented store in the island district of Velmar.", { across: 4 }),
   ...block("A4", [
     [heading("What you have"), heading(), heading(), heading()],
-    [
-      label("Capacity"),
-      input(60, {
-        name: "Capacity",
-        format: formats.litresOneDecimal,
-        validation: {
-          rule: { kind: "number", least: 1, most: 20000 },
-          prompt: { title: "Capacity", words: "Liquid the vessel holds when full, in litres." },
-          refusal: { title: "Capacity", words: "Enter litres from 1 to 20,000." },
-        },
-      }),
-      unit("L"),
-      note("What the plate calls full."),
-    ],
+    [label("Capacity"), capacityInput, unit("L"), note("What the plate calls full.")],
     [label("Make rate"), input(1.5, { name: "MakeRate" }), unit("L/h")],
     [label("Level now"), input(0), unit("L")],
     [

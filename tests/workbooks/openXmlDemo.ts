@@ -1,7 +1,6 @@
 import {
   answer,
   block,
-  calculatedFrom,
   caution,
   formats,
   heading,
@@ -25,6 +24,7 @@ import {
   type Cells,
   type WorkbookDescription,
 } from "../../src/workbooks/writer";
+import { calculatedFrom } from "./calculatedFrom";
 
 const firstDay = 46082;
 const days = 14;
@@ -39,25 +39,23 @@ const stockTable: CachedCell[][] = [
   ["total", 108, ""],
 ];
 
+/** An input with a name, a format and a rule. */
+export const capacityInput = input(60, {
+  name: "Capacity",
+  format: formats.litresOneDecimal,
+  validation: {
+    rule: { kind: "number", least: 1, most: 20000 },
+    prompt: { title: "Capacity", words: "Liquid the vessel holds when full, in litres." },
+    refusal: { title: "Capacity", words: "Enter litres from 1 to 20,000." },
+  },
+});
+
 const start: Cells = {
   A1: title("Hours to fill one vessel"),
   A2: subtitle("A sheet to try the layout with: an invented store in the island district of Velmar.", { across: 4 }),
   ...block("A4", [
     [heading("What you have"), heading(), heading(), heading()],
-    [
-      label("Capacity"),
-      input(60, {
-        name: "Capacity",
-        format: formats.litresOneDecimal,
-        validation: {
-          rule: { kind: "number", least: 1, most: 20000 },
-          prompt: { title: "Capacity", words: "Liquid the vessel holds when full, in litres." },
-          refusal: { title: "Capacity", words: "Enter litres from 1 to 20,000." },
-        },
-      }),
-      unit("L"),
-      note("Brim volume is more; take what the plate calls full."),
-    ],
+    [label("Capacity"), capacityInput, unit("L"), note("Brim volume is more; take what the plate calls full.")],
     [label("Make rate"), input(1.5, { name: "MakeRate", format: formats.litresPerHour }), unit("L/h")],
     [label("Metal of the line"), input("copper", { validation: { rule: { kind: "listFrom", range: "Lists!A2:A4" } } })],
     [label("Switched on"), input(firstDay, { format: formats.date, name: "SwitchOn" })],

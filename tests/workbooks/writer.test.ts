@@ -5,7 +5,6 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import {
   block,
   buildWorkbook,
-  calculatedFrom,
   formulaKey,
   input,
   link,
@@ -19,6 +18,7 @@ import {
 } from "../../src/workbooks/writer";
 import { placeOf } from "../../src/workbooks/writer/addresses";
 import { noAnswer } from "../../src/excel/cellValues";
+import { calculatedFrom } from "./calculatedFrom";
 import { demo, demoValues } from "./openXmlDemo";
 import { readCells } from "./openXmlSecondReader";
 import { assertWorkbookSound, workbookFaults } from "./openXmlSound";

@@ -114,7 +114,9 @@ describe("the copy for rendering", () => {
     const [before, after] = [readCells(bytes), readCells(withoutFormulas(bytes))];
     expect([...after.values()].some(({ formula }) => formula !== undefined)).toBe(false);
     expect([...after].map(([at, { value }]) => [at, value])).toEqual([...before].map(([at, { value }]) => [at, value]));
-    const sheets = Object.entries(unzipSync(withoutFormulas(bytes))).filter(([path]) => path.includes("worksheets/sheet"));
+    const sheets = Object.entries(unzipSync(withoutFormulas(bytes))).filter(([path]) =>
+      path.includes("worksheets/sheet"),
+    );
     for (const [, xml] of sheets) expect(strFromU8(xml)).not.toMatch(/<f[ >/]|cm="/);
   });
 });

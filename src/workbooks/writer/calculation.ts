@@ -26,14 +26,3 @@ export type Calculate = (workbook: WorkbookToCalculate) => CalculatedValues | Pr
 
 /** "Start!B5", the sheet's name as it stands, without quotes. */
 export const formulaKey = (sheet: string, place: Place): string => `${sheet}!${addressOf(place)}`;
-
-/** Values written by hand, for a test or a fixed example: a bare value stands for one cell. */
-export const calculatedFrom =
-  (values: Readonly<Record<string, CachedCell | readonly (readonly CachedCell[])[]>>): Calculate =>
-  () =>
-    new Map(
-      Object.entries(values).map(([key, value]) => [
-        key,
-        Array.isArray(value) ? (value as readonly (readonly CachedCell[])[]) : [[value as CachedCell]],
-      ]),
-    );
