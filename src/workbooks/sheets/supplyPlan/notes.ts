@@ -37,7 +37,7 @@ const points = [
   "Net litres arrive in the vessel that is filled; gross litres leave the plant. Gross is net × draw ratio. The plan draws gross.",
   "Boil-off in the plan runs only while there is no power: a plant with power makes up its own loss.",
   "Any day with less than 24 h of power counts as one outage and one restart, whatever the clock says.",
-  "What is made in a day can be drawn from the next day on, unless the same-day setting is TRUE.",
+  "What is made in a day can be drawn from the next day on, unless Inputs says yes to it.",
   "The vessels of all plants are pooled. Two half-full vessels are not one full one: check single vessels before a fill.",
   "The plan knows nothing of breakdowns and leaks. Try one plant fewer on Inputs to see what a failure does.",
   "Demand is a mean with a margin and a surge on top. The busy moment is for flows, not for volumes.",
@@ -62,10 +62,9 @@ export const notes: SheetDescription = {
       ...functions.map((name) => [tableCell(name)]),
     ]),
     B17: { ...tableCell(`=OXYGEN.SOURCE_OF(A17:A${16 + functions.length})`, { wrap: true }), spill: {} },
-    [`A${18 + functions.length}`]: note(
-      "Defaults and constants with their sources: see the sheet Defaults.",
-      { across: 2 },
-    ),
+    [`A${18 + functions.length}`]: note("Defaults and constants with their sources: see the sheet Defaults.", {
+      across: 2,
+    }),
     ...block(`A${20 + functions.length}`, [[heading("Cautions for every transfer"), heading()]]),
     [`A${21 + functions.length}`]: table('=OXYGEN.CAUTIONS("transfer")', { wrap: true, spill: { room: 9 } }),
     [`A${32 + functions.length}`]: caution(
