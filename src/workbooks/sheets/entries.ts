@@ -2,7 +2,7 @@ import type { Validation } from "../writer";
 import { dateLimits } from "./dateInput";
 import { numberRule } from "./numberInput";
 
-/** A number between two limits; the prompt says what, the refusal says the limits. */
+/** A number between two limits; the prompt says what, the refusal says the limits and what. */
 export const numberEntry = (title: string, words: string, least: number, most: number): Validation =>
   numberRule(title, { words, least, most });
 
@@ -31,6 +31,3 @@ export const wordsEntry = (title: string, words: string): Validation => ({
 
 /** The same, for a row of a table that may stay empty. */
 export const mayStayEmpty = (validation: Validation): Validation => ({ ...validation, blankPasses: true });
-
-/** Excel shows TRUE and FALSE whatever the format; other programs show 1 and 0 without this one. */
-export const truthFormat = '"TRUE";;"FALSE"';

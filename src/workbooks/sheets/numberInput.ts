@@ -6,7 +6,7 @@ interface NumberRules {
   words: string;
   least: number;
   most: number;
-  /** What the refusal calls the unit: "L/h". */
+  /** What the refusal calls the unit: "L/h"; without it the refusal repeats the words. */
   unit?: string;
   whole?: boolean;
 }
@@ -24,7 +24,7 @@ export const numberRule = (
   prompt: { title, words },
   refusal: {
     title,
-    words: `Enter a${whole ? " whole" : ""} number from ${readable(least)} to ${readable(most)}${unit ? ` ${unit}` : ""}.`,
+    words: `Enter a${whole ? " whole" : ""} number from ${readable(least)} to ${readable(most)}${unit ? ` ${unit}.` : `. ${words}`}`,
   },
 });
 

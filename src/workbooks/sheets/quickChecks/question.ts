@@ -53,7 +53,7 @@ export const quantity = (
   return {
     label,
     value,
-    format: more.format ?? "#,##0.###",
+    format: more.format ?? "General",
     ...(more.kind ? { kind: more.kind } : {}),
     validation: {
       // The first cell of the range stands for itself; the sheet puts its address in.

@@ -155,7 +155,7 @@ export const demand: SheetDescription = {
       spill: { total: true, formats: tableFormats },
     }),
     A41: note(
-      "Liquid is net, as it stands open to the air, before transfer loss. Cylinders of the size on Reorder; rounded up in each row and in the total.",
+      "Both tables: flow each is L/min; m3/h and L/day are gas. Liquid is net, as it stands open to the air, before transfer loss. Cylinders of the size on Reorder; rounded up in each row and in the total.",
       { across: 8 },
     ),
     A43: caution(

@@ -18,7 +18,7 @@ import {
   type SheetDescription,
   type Validation,
 } from "../../writer";
-import { choiceEntry, dateEntry, mayStayEmpty, numberEntry, truthFormat, wholeEntry, wordsEntry } from "../entries";
+import { choiceEntry, dateEntry, mayStayEmpty, numberEntry, wholeEntry, wordsEntry } from "../entries";
 
 type Line = readonly (CellDescription | null)[];
 
@@ -231,11 +231,11 @@ export const inputs: SheetDescription = {
       single(
         "Draw what is made that day",
         "SameDay",
-        false,
+        "no",
         "",
-        choiceEntry("Same day", "TRUE only if fills can wait until evening.", ["FALSE", "TRUE"]),
-        truthFormat,
-        "FALSE is the cautious setting: a morning fill cannot use the afternoon's liquid.",
+        choiceEntry("Same day", "yes only if fills can wait until evening.", ["no", "yes"]),
+        undefined,
+        "no is the cautious setting: a morning fill cannot use the afternoon's liquid.",
       ),
       single(
         "Reserve",
@@ -244,7 +244,7 @@ export const inputs: SheetDescription = {
         "days",
         numberEntry("Reserve", "Days of mean gross draw that should stay in the plants.", 0, 60),
         formats.twoDecimals,
-        "Days of mean gross draw at the close. Under 1 the next day runs short unless same-day is TRUE.",
+        "Days of mean gross draw at the close. Under 1 the next day runs short unless the line above says yes.",
       ),
       single(
         "Margin on mean demand",

@@ -20,7 +20,7 @@ import {
   type CellDescription,
   type SheetDescription,
 } from "../../writer";
-import { choiceEntry, numberEntry, truthFormat } from "../entries";
+import { choiceEntry, numberEntry } from "../entries";
 
 const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 const section = (words: string, columns: number): CellDescription[] => [
@@ -69,13 +69,13 @@ export const siteAndPlants: SheetDescription = {
       [
         tableHeader("Month"),
         tableHeader("Hottest in the plant room [°C]"),
-        tableHeader("=Inputs!A27"),
-        tableHeader("=Inputs!A28"),
+        tableHeader('=Inputs!A27&" [L/h]"'),
+        tableHeader('=Inputs!A28&" [L/h]"'),
         tableHeader("All plants [L/day]"),
         tableHeader("Share of rated"),
       ],
       [
-        note("rated [L/h]"),
+        note("rated"),
         null,
         tableCell("=Inputs!E27", { format: formats.twoDecimals }),
         tableCell("=Inputs!E28", { format: formats.twoDecimals }),
@@ -174,10 +174,9 @@ export const siteAndPlants: SheetDescription = {
       ],
       [
         label("Ventilated"),
-        input(true, {
+        input("yes", {
           name: "Ventilated",
-          format: truthFormat,
-          validation: choiceEntry("Ventilated", "Open to fresh air whenever a plant runs or vents.", ["TRUE", "FALSE"]),
+          validation: choiceEntry("Ventilated", "Open to fresh air whenever a plant runs or vents.", ["yes", "no"]),
         }),
       ],
       [

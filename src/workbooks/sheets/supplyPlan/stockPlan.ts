@@ -78,7 +78,7 @@ export const stockPlan: SheetDescription = {
   cells: {
     A1: title("Stock plan, day by day"),
     A2: subtitle(
-      "Liquid in all plants together, in litres. Left: what goes in. Right: what comes out, for the deliveries chosen on Inputs.",
+      "Liquid in all plants together, in litres. Left: what goes in (demand is net, need is gross). Right: what comes out, for the deliveries chosen on Inputs.",
       { across: 16 },
     ),
     R1: link("Inputs!A1", "To the inputs", "Deliveries, outages, plants"),

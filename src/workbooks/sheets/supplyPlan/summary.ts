@@ -92,7 +92,7 @@ export const summary: SheetDescription = {
       [
         label("Flow at a busy moment"),
         output("=BusyFlow", { format: formats.litresPerMinute }),
-        aside('="mean "&TEXT(MeanFlow,"0")&" L/min; pipes and regulators go by the busy moment, volumes by the mean"'),
+        aside('="mean "&TEXT(MeanFlow,"0")&" L/min; pipes go by the busy moment, volumes by the mean"'),
       ],
       [
         label("Cylinders"),
