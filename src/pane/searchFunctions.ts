@@ -10,6 +10,13 @@ interface Indexed {
 
 const wordsOf = (text: string): string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
 
+/** Words of a question that name nothing. */
+const fillers = new Set(
+  "a an and are at be can did do does for from how i in is it its long many me much my of our take the this to was we what will with".split(
+    " ",
+  ),
+);
+
 const indexOf = (record: FunctionRecord): Indexed => ({
   record,
   name: record.id.toLowerCase(),
@@ -48,7 +55,7 @@ const score = (indexed: Indexed, term: string): number => {
 };
 
 /**
- * Makes a search over the catalogue. Every word typed must be found (as a word, the start of one, or a synonym);
+ * Makes a search over the catalogue. Every word typed must be found, but for fillers such as "how" and "the" (as a word, the start of one, or a synonym);
  * the best hits come first, equals in catalogue order. An empty query gives the whole catalogue.
  */
 export const makeSearch = (catalogue: readonly FunctionRecord[]): ((query: string) => FunctionRecord[]) => {
@@ -57,9 +64,11 @@ export const makeSearch = (catalogue: readonly FunctionRecord[]): ((query: strin
     const terms = wordsOf(query.replace(/^\s*=?\s*oxygen\./i, ""));
     if (terms.length === 0) return [...catalogue];
     const typedName = terms.join("_");
+    const telling = terms.filter((term) => !fillers.has(term));
+    const wanted = telling.length > 0 ? telling : terms;
     return index
       .map((indexed) => {
-        const worths = terms.map((term) => score(indexed, term));
+        const worths = wanted.map((term) => score(indexed, term));
         const named = indexed.name === typedName ? 1000 : indexed.name.startsWith(typedName) ? 100 : 0;
         const total = worths.includes(0) ? 0 : worths.reduce((sum, worth) => sum + worth, 0);
         return { record: indexed.record, total: total + named };

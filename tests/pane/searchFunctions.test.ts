@@ -48,6 +48,12 @@ it("wants every word", () => {
   expect(ids("vessel zebra")).toEqual([]);
 });
 
+it("passes over words of a question that name nothing", () => {
+  expect(ids("How long does it take to fill a vessel?")).toEqual(["HOURS_TO_FILL"]);
+  expect(ids("how many hours until the vessel is full?")).toEqual(["HOURS_TO_FILL"]);
+  expect(ids("to")).toEqual(["HOURS_TO_FILL"]);
+});
+
 it("puts a word of the id before the same word of the description", () => {
   expect(ids("full")).toEqual(["FULL_AT", "HOURS_TO_FILL"]);
 });
