@@ -85,7 +85,12 @@ export const explainName = (
     const [namespace] = upper.split(".");
     const family = upper.includes(".") ? knownFunctions.filter((other) => other.startsWith(`${namespace}.`)) : [];
     const bare = knownFunctions.find((other) => other.endsWith(`.${upper}`));
-    const meant = bare ?? nearest(upper, family) ?? nearest(upper, knownFunctions);
+    const endOf = new Map(knownFunctions.map((other) => [other.slice(other.indexOf(".") + 1), other]));
+    const meant =
+      bare ??
+      nearest(upper, family) ??
+      nearest(upper, knownFunctions) ??
+      endOf.get(nearest(upper, [...endOf.keys()]) ?? "");
     return `no function ${upper}${meant ? `; did you mean ${meant}?` : ""}`;
   }
   for (const name of namesIn(tree)) {

@@ -60,6 +60,7 @@ describe("why a formula shows #NAME?", () => {
     ["=OXYGEN.HOURS_TO_FIL(1)", "no function OXYGEN.HOURS_TO_FIL; did you mean OXYGEN.HOURS_TO_FILL?"],
     ["=OXYGEN.HOURS_FILL(1)", "no function OXYGEN.HOURS_FILL; did you mean OXYGEN.HOURS_TO_FILL?"],
     ["=daily_loss(1)", "no function DAILY_LOSS; did you mean OXYGEN.DAILY_LOSS?"],
+    ["=dailyloss(1)", "no function DAILYLOSS; did you mean OXYGEN.DAILY_LOSS?"],
     ["=SMU(1)", "no function SMU; did you mean SUM?"],
     ["=SUM(OXYGEN.ZZZ(1))", "no function OXYGEN.ZZZ"],
     ["=SUM(fast)", 'no name fast here; a text needs quotation marks: "fast"'],
