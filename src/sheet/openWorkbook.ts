@@ -52,6 +52,9 @@ const least = { rows: 1_000, columns: 26 };
 
 const gridLook = { defaultColumnWidth: 64, defaultRowHeight: 20 };
 
+/** Wide enough for a date with its time and for any number: the grid cuts both off without a sign. */
+const widthToWriteIn = 136;
+
 /** Widths count digits of an 11-point Calibri, 7 pixels wide; heights count points. */
 const pixelsOfWidth = (characters: number): number => Math.round(characters * 7);
 const pixelsOfHeight = (points: number): number => Math.round((points * 4) / 3);
@@ -325,6 +328,7 @@ export const blankWorkbook = (): OpenedWorkbook => ({
         id: "sheet0",
         name: "Sheet1",
         ...gridLook,
+        defaultColumnWidth: widthToWriteIn,
         rowCount: least.rows,
         columnCount: least.columns,
         cellData: {},

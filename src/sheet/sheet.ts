@@ -40,7 +40,12 @@ const fillTable = (): void => {
 };
 
 const refreshTabs = (): void => {
-  if (grid) showTabs(byId("tabs"), grid.tabs(), (id) => grid?.showSheet(id));
+  if (grid) showTabs(byId("tabs"), grid.tabs(), (id) => grid?.showSheet(id), leaveTabs);
+};
+
+/** What is typed after a click on a tab is meant for the sheet. */
+const leaveTabs = (): void => {
+  if (!isTableView()) grid?.focus();
 };
 
 const say = (words: string): void => {

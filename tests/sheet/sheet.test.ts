@@ -238,6 +238,15 @@ describeInBrowser("local sheet", (suite) => {
     await says(page, "#status", "C1 =B5+100 100");
   });
 
+  test("after a click on a tab the keys go to the sheet", async () => {
+    await openSmall();
+    await page.getByRole("tab", { name: "List", exact: true }).click();
+    await says(page, "#status-value", "Several vessels");
+    await press(page, "ArrowDown", 2);
+    await says(page, "#status-address", /^A3$/);
+    expect(await page.getByRole("tab", { name: "List", exact: true }).getAttribute("aria-selected")).toBe("true");
+  });
+
   test("everything is reached with the keyboard", async () => {
     await openSmall();
     const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent?.trim() ?? "");
