@@ -68,6 +68,7 @@ export function helpPage(records: readonly FunctionRecord[], policy: string): st
 <meta http-equiv="Content-Security-Policy" content="${escaped(policy)}">
 <title>Help · Oxygen Supply Functions</title>
 <link rel="icon" href="icons/icon-32.png">
+<link rel="stylesheet" href="palette.css">
 <link rel="stylesheet" href="help.css">
 </head>
 <body>

@@ -1,3 +1,4 @@
+import "../catalogue/palette.css";
 import "./pane.css";
 import { catalogue, findRecord, namespace } from "../catalogue/catalogue";
 import { connectActiveCell, type ActiveCell } from "../excel/activeCell";

@@ -1,3 +1,4 @@
+import "../catalogue/palette.css";
 import "./sheet.css";
 import { catalogue, findRecord, namespace } from "../catalogue/catalogue";
 import { areaOf, cellName } from "../engine/cellName";

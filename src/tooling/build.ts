@@ -55,7 +55,8 @@ const writeHelp = (): void => {
     readFileSync(path.join(catalogueFolder, "generated", "records.json"), "utf8"),
   ) as FunctionRecord[];
   writeFileSync(path.join(distFolder, "help.html"), helpPage(records, policies.default));
-  copyFileSync(path.join(catalogueFolder, "help.css"), path.join(distFolder, "help.css"));
+  for (const style of ["palette.css", "help.css"])
+    copyFileSync(path.join(catalogueFolder, style), path.join(distFolder, style));
 };
 
 export const build = async (): Promise<void> => {
