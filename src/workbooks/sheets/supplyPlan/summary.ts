@@ -123,6 +123,8 @@ export const summary: SheetDescription = {
     ),
   },
   conditional: [
+    { range: "A5:F5", when: "=COUNT($B$7:$B$8)=2", mark: "danger", last: true },
+    { range: "A5:F5", when: '=OR(COUNT($B$7:$B$8)=1,ISNUMBER(SEARCH("NO ANSWER",$A$5)))', mark: "attention" },
     { range: "B7:B8", when: "=ISNUMBER(B7)", mark: "danger" },
     { range: "C7:C8", when: "=C7>0", mark: "danger" },
     { range: "E7:E8", when: "=E7>0", mark: "attention" },
