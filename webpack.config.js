@@ -6,6 +6,7 @@ const HtmlPlugin = require("html-webpack-plugin");
 const CssPlugin = require("mini-css-extract-plugin");
 const { IgnorePlugin } = require("webpack");
 const policies = require("./src/server/contentSecurityPolicy.json");
+const { BundledLicences } = require("./src/tooling/bundledLicences");
 
 const dist = path.resolve(__dirname, "dist");
 const officeFiles = path.dirname(require.resolve("@microsoft/office-js/dist/office.js"));
@@ -42,6 +43,7 @@ const functionsScript = {
   module: { rules: [{ test: /\.m?[jt]s$/, use: compiled("es2017") }] },
   optimization: { splitChunks: false, runtimeChunk: false },
   plugins: [
+    new BundledLicences(),
     plainPage("functions.html", "./src/excel/functions.html"),
     new CopyPlugin({
       patterns: [
@@ -101,6 +103,7 @@ const page = (name, { plugins = [], parameters = {}, ...changes } = {}) => ({
     ],
   },
   plugins: [
+    new BundledLicences(),
     new CssPlugin({ filename: "[name].css" }),
     new HtmlPlugin({
       filename: `${name}.html`,
