@@ -25,7 +25,7 @@ import {
   type FunctionVariantType,
   type IFormulaDatasetConfig,
 } from "@univerjs/engine-formula";
-import { areaOf, cellName, cellOfName, type Area } from "./cellName";
+import { areaOf, cellName, cellOfName, cellsOfArea, type Area } from "./cellName";
 import { spokenWords } from "./cellError";
 import { engineError, fromEngineCell, fromValueObject, isEngineError, type EngineValue } from "./engineValue";
 import { explainName } from "./explainName";
@@ -268,6 +268,67 @@ const usedSize = (sheets: readonly SheetInput[], names: WorkbookNames): { rows: 
   return { rows, columns };
 };
 
+interface PlacedFormula {
+  /** Its sheet's index. */
+  readonly sheet: number;
+  readonly row: number;
+  readonly column: number;
+  readonly formula: string;
+}
+
+/** The engine's cells of each sheet: what was typed in, without the cells that a formula filled when it was saved. */
+const layOut = (
+  sheets: readonly SheetInput[],
+): { formulas: PlacedFormula[]; inputs: { name: string; cells: CellRows }[] } => {
+  const formulas: PlacedFormula[] = [];
+  const inputs = sheets.map(({ name, cells }, sheet) => {
+    const rows: CellRows = {};
+    const put = (row: number, column: number, cell: ICellData): void => {
+      (rows[row] ??= {})[column] = cell;
+    };
+    const filled = new Set<string>();
+    for (const [address, cell] of Object.entries(cells)) {
+      if (cell.formula === undefined || !cell.ref) continue;
+      for (const inner of cellsOfArea(cell.ref)) if (inner !== address) filled.add(inner);
+    }
+    for (const [address, cell] of Object.entries(cells)) {
+      const { row, column } = cellOfName(address);
+      if (cell.formula !== undefined) {
+        const formula = withEquals(cell.formula);
+        formulas.push({ sheet, row, column, formula });
+        put(row, column, { f: formula });
+      } else if (!filled.has(address)) {
+        const { value } = cell;
+        if (typeof value === "boolean") put(row, column, { v: value ? 1 : 0, t: 3 });
+        else put(row, column, { v: value, t: typeof value === "number" ? 2 : 1 });
+      }
+    }
+    return { name, cells: rows };
+  });
+  return { formulas, inputs };
+};
+
+const registerNames = (
+  { injector, unitId }: Session,
+  sheets: readonly SheetInput[],
+  { names = {}, tables = [] }: WorkbookNames,
+): void => {
+  const definedNames = injector.get(IDefinedNamesService);
+  for (const [name, formulaOrRefString] of Object.entries(names)) {
+    definedNames.registerDefinedName(unitId, { id: name, name, formulaOrRefString });
+  }
+  const superTables = injector.get(ISuperTableService);
+  for (const { name, sheet, ref, columns } of tables) {
+    const index = sheets.findIndex((candidate) => candidate.name === sheet);
+    if (index < 0) continue;
+    superTables.registerTable(unitId, name, {
+      sheetId: `sheet${index}`,
+      titleMap: new Map(columns.map((column, position) => [column, position])),
+      range: areaOf(ref),
+    });
+  }
+};
+
 /** Makes an engine with the add-in's functions beside the built-in ones. Works in Node and in a page, shows nothing. */
 export const createEngine = (functions: readonly EngineFunction[]): Engine => {
   const session = openSession(functions, [{ name: "Sheet1", cells: {} }], most);
@@ -302,55 +363,11 @@ export const createEngine = (functions: readonly EngineFunction[]): Engine => {
     names: WorkbookNames,
     size: { rows: number; columns: number },
   ): Promise<ComputedSheet[]> => {
-    const formulas: { sheet: number; row: number; column: number; formula: string }[] = [];
-    const inputs = sheets.map(({ name, cells }, sheet) => {
-      const rows: CellRows = {};
-      const put = (row: number, column: number, cell: ICellData): void => {
-        (rows[row] ??= {})[column] = cell;
-      };
-      const outputs = new Set<string>();
-      for (const [address, cell] of Object.entries(cells)) {
-        if (cell.formula === undefined || !cell.ref) continue;
-        const area = areaOf(cell.ref);
-        for (let row = area.startRow; row <= area.endRow; row++) {
-          for (let column = area.startColumn; column <= area.endColumn; column++) {
-            const inner = cellName(row, column);
-            if (inner !== address) outputs.add(inner);
-          }
-        }
-      }
-      for (const [address, cell] of Object.entries(cells)) {
-        const { row, column } = cellOfName(address);
-        if (cell.formula !== undefined) {
-          const formula = withEquals(cell.formula);
-          formulas.push({ sheet, row, column, formula });
-          put(row, column, { f: formula });
-        } else if (!outputs.has(address)) {
-          const { value } = cell;
-          if (typeof value === "boolean") put(row, column, { v: value ? 1 : 0, t: 3 });
-          else put(row, column, { v: value, t: typeof value === "number" ? 2 : 1 });
-        }
-      }
-      return { name, cells: rows };
-    });
-
+    const { formulas, inputs } = layOut(sheets);
     const workbook = openSession(functions, inputs, size);
+    const { unitId } = workbook;
     try {
-      const { injector, unitId } = workbook;
-      const definedNames = injector.get(IDefinedNamesService);
-      for (const [name, formulaOrRefString] of Object.entries(names.names ?? {})) {
-        definedNames.registerDefinedName(unitId, { id: name, name, formulaOrRefString });
-      }
-      const tables = injector.get(ISuperTableService);
-      for (const { name, sheet, ref, columns } of names.tables ?? []) {
-        const index = sheets.findIndex((candidate) => candidate.name === sheet);
-        if (index < 0) continue;
-        tables.registerTable(unitId, name, {
-          sheetId: `sheet${index}`,
-          titleMap: new Map(columns.map((column, position) => [column, position])),
-          range: areaOf(ref),
-        });
-      }
+      registerNames(workbook, sheets, names);
       const pass = await runUntilStable(workbook);
       const known = { known: functionNames, names: Object.keys(names.names ?? {}) };
       const results: Record<string, ComputedCell>[] = sheets.map(() => ({}));
