@@ -69,6 +69,9 @@ interface DirectCall {
 
 /** The formula behind each function with the values of its first example, taken by standing in for eachCell once. */
 function directCalls(): Map<string, DirectCall> {
+  // Loaded anew, so that the functions measured before never met the stand-in.
+  for (const file of Object.keys(require.cache))
+    if (/[\\/]src[\\/](functions|arguments|catalogue)[\\/]/.test(file)) delete require.cache[file];
   const wrapperPath = require.resolve("../arguments/eachCell");
   const original = require(wrapperPath) as typeof import("../arguments/eachCell");
   let seen: DirectCall | undefined;
@@ -76,7 +79,7 @@ function directCalls(): Map<string, DirectCall> {
     (run: (args: any, given: any, formula: any) => any) =>
     (args: any, given: any, formula: any): any =>
       run(args, given, (values: any) => {
-        seen = { formula, values: { ...values } };
+        seen = { formula, values: Object.fromEntries(args.names.map((name: string) => [name, values[name]])) };
         return formula(values);
       });
   require.cache[wrapperPath]!.exports = {
@@ -94,35 +97,29 @@ function directCalls(): Map<string, DirectCall> {
     each.call(...cells);
     if (seen) direct.set(each.record.id, seen);
   }
-  // The measured functions are loaded anew, without the stand-in.
-  for (const file of Object.keys(require.cache))
-    if (/[\\/]src[\\/](functions|arguments|catalogue)[\\/]/.test(file)) delete require.cache[file];
   return direct;
 }
 
 function functionCosts(): void {
-  const direct = directCalls();
   const { readCatalogue } = require("../catalogue/readCatalogue") as typeof import("../catalogue/readCatalogue");
   const found: ReadFunction[] = readCatalogue();
   const calls = new Map(found.map((each) => [each.record.id, each.call]));
   const byId: CallById = (id) => calls.get(id);
-  const rows: string[][] = [];
+  const measured = found
+    .filter(({ record }) => wantedIds.length === 0 || wantedIds.includes(record.id))
+    .map(({ record, call }) => {
+      const cells = argumentCells(firstExample(record), byId);
+      const pmt = nanosecondsPerCall(() => PMT(0.05, 12, 1000, 0));
+      return { id: record.id, pmt, single: nanosecondsPerCall(() => call(...cells)) };
+    });
+  const direct = directCalls();
   const overPmt: number[] = [];
-  for (const { record, call } of found) {
-    if (wantedIds.length > 0 && !wantedIds.includes(record.id)) continue;
-    const cells = argumentCells(firstExample(record), byId);
-    const pmt = nanosecondsPerCall(() => PMT(0.05, 12, 1000, 0));
-    const single = nanosecondsPerCall(() => call(...cells));
-    const model = direct.get(record.id);
+  const rows = measured.map(({ id, pmt, single }) => {
+    const model = direct.get(id);
     const plain = model ? nanosecondsPerCall(() => model.formula(model.values)) : undefined;
     overPmt.push(single / pmt);
-    rows.push([
-      record.id,
-      ratio(single, pmt),
-      plain === undefined ? "–" : ratio(single, plain),
-      plain === undefined ? "–" : ratio(plain, pmt),
-    ]);
-  }
+    return [id, ratio(single, pmt), ...(plain === undefined ? ["–", "–"] : [ratio(single, plain), ratio(plain, pmt)])];
+  });
   printTable(
     "One call of each function by its first example. Yardsticks: PMT of @formulajs/formulajs, and the function's own formula on plain numbers.",
     ["function", "call / PMT", "call / own formula", "own formula / PMT"],
