@@ -14,6 +14,11 @@ export const title = (words: string, extra?: Extra): CellDescription => cell("ti
 export const subtitle = (words: string, extra?: Extra): CellDescription => cell("subtitle", words, extra);
 /** Without words it carries the heading's rule on over further columns. */
 export const heading = (words = "", extra?: Extra): CellDescription => cell("heading", words, extra);
+/** A heading whose rule runs over so many columns. */
+export const headingRow = (words: string, columns: number): CellDescription[] => [
+  heading(words),
+  ...Array.from({ length: columns - 1 }, () => heading()),
+];
 /** Running text, wrapped; merge it over columns with `across`. */
 export const text = (content: Scalar, extra?: Extra): CellDescription => cell("text", content, extra);
 export const label = (words: string, extra?: Extra): CellDescription => cell("label", words, extra);

@@ -3,7 +3,7 @@ import {
   block,
   caution,
   formats,
-  heading,
+  headingRow,
   label,
   link,
   note,
@@ -29,7 +29,7 @@ const { currency } = costs;
 const first = 7;
 const last = first + optionCount - 1;
 const letters = ["A", "B", "C", "D", "E", "F", "G", "H", "I", "J", "K", "L"];
-const rule = (words: string): CellDescription[] => letters.map((_, at) => (at === 0 ? heading(words) : heading()));
+const rule = (words: string): CellDescription[] => headingRow(words, letters.length);
 
 const better = ["less", "less", "less", "less", "more", "more", "more", "less"];
 const weights = [1, 1, 0.5, 1, 3, 2, 3, 2];

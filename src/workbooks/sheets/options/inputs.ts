@@ -2,7 +2,7 @@ import { costs, firstDay, generator, plants, sites, usedPlant, wards } from "../
 import {
   block,
   formats,
-  heading,
+  headingRow,
   input,
   label,
   link,
@@ -49,7 +49,7 @@ const row = ({ words, value, name, unit: symbol, format, least, most, note: why 
 const share = (words: string, value: number, name: string, why: string, least = 0): CellDescription[] =>
   row({ words, value, name, unit: "share", format: formats.percent, least, most: 1, note: why });
 
-const rule = (words: string): CellDescription[] => [heading(words), ...Array.from({ length: 9 }, () => heading())];
+const rule = (words: string): CellDescription[] => headingRow(words, 10);
 
 const wardRows = { first: 8, last: 7 + wards.length };
 const kinds = [plants.small, plants.large, usedPlant];

@@ -2,7 +2,7 @@ import {
   answer,
   block,
   formats,
-  heading,
+  headingRow,
   label,
   link,
   note,
@@ -24,7 +24,7 @@ import { optionNames, priceRange, runningRange } from "./workings";
 import { kindRows } from "./inputs";
 
 const { currency } = costs;
-const rule = (words: string): CellDescription[] => [heading(words), ...Array.from({ length: 6 }, () => heading())];
+const rule = (words: string): CellDescription[] => headingRow(words, 7);
 
 /** Litres of fuel for each kWh at 75 % load, from the maker's points. */
 const fuelPerKwh =

@@ -2,7 +2,7 @@ import {
   block,
   caution,
   formats,
-  heading,
+  headingRow,
   input,
   label,
   link,
@@ -18,7 +18,7 @@ import {
 import { numberEntry } from "../entries";
 import { groupPlaces } from "./checks";
 
-const section = (words: string): CellDescription[] => [heading(words), heading(), heading()];
+const section = (words: string): CellDescription[] => headingRow(words, 3);
 
 /** What the workbook is and how to use it. */
 export const start: SheetDescription = {

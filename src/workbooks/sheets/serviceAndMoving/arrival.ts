@@ -2,7 +2,7 @@ import {
   block,
   caution,
   formats,
-  heading,
+  headingRow,
   label,
   link,
   note,
@@ -19,7 +19,7 @@ import { sites } from "../../scenario/velmar";
 import { choiceInput, yesOrNo } from "../choiceInput";
 import { numberInput } from "../numberInput";
 
-const rule = (words: string): CellDescription[] => [heading(words), heading(), heading()];
+const rule = (words: string): CellDescription[] => headingRow(words, 3);
 
 const surfaces = ["concrete", "stone", "metal", "gravel", "soil", "wood", "plastic", "tile", "asphalt"];
 

@@ -2,7 +2,7 @@ import {
   block,
   caution,
   formats,
-  heading,
+  headingRow,
   label,
   link,
   note,
@@ -60,10 +60,7 @@ const standing: readonly [time: number, level: number][] = [
 const standingFirst = 48;
 const standingLast = standingFirst + 7;
 
-const rule = (words: string, columns = 8): CellDescription[] => [
-  heading(words),
-  ...Array.from({ length: columns - 1 }, () => heading()),
-];
+const rule = (words: string, columns = 8): CellDescription[] => headingRow(words, columns);
 
 /** The log of one vessel: what can't be right in it, and its standing loss. */
 export const logSheet: SheetDescription = {

@@ -3,7 +3,7 @@ import {
   block,
   caution,
   formats,
-  heading,
+  headingRow,
   label,
   link,
   note,
@@ -51,7 +51,7 @@ const loadLast = loadFirst + loadRoom - 1;
 const filled = (letter: string): string =>
   `FILTER($${letter}$${loadFirst}:$${letter}$${loadLast},$B$${loadFirst}:$B$${loadLast}<>"")`;
 
-const rule = (words: string): CellDescription[] => [heading(words), ...Array.from({ length: 8 }, () => heading())];
+const rule = (words: string): CellDescription[] => headingRow(words, 9);
 
 /** Drain, warm, weigh, strap: the plan of a move. */
 export const movingSheet: SheetDescription = {

@@ -2,7 +2,7 @@ import {
   answer,
   block,
   formats,
-  heading,
+  headingRow,
   label,
   link,
   note,
@@ -22,7 +22,7 @@ import { numberInput } from "../numberInput";
 import { isRefused, partCells, stateCells } from "./service";
 import { siteServices } from "./tasks";
 
-const rule = (words: string): CellDescription[] => [heading(words), ...Array.from({ length: 6 }, () => heading())];
+const rule = (words: string): CellDescription[] => headingRow(words, 7);
 
 /** Part, on hand, on order, lot. */
 const stock: readonly [string, number, number, number][] = [

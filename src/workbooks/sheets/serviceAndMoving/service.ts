@@ -1,7 +1,7 @@
 import {
   block,
   formats,
-  heading,
+  headingRow,
   label,
   link,
   note,
@@ -57,7 +57,7 @@ export const isRefused = (sheet: string): string => `IFERROR(ERROR.TYPE('${sheet
 /** The state of each service of the list. */
 export const stateCells = (sheet: string): string => `'${sheet}'!$D$${listRow + 1}:$D$${listRow + listRoom - 1}`;
 
-const rule = (words: string): CellDescription[] => [heading(words), ...Array.from({ length: 7 }, () => heading())];
+const rule = (words: string): CellDescription[] => headingRow(words, 8);
 
 const taskRow = (task: Task | undefined): CellDescription[] => {
   const [name, lastDate, months, lastHours, intervalHours, part, quantity] = task ?? [];

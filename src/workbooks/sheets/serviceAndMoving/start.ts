@@ -3,7 +3,7 @@ import {
   block,
   caution,
   formats,
-  heading,
+  headingRow,
   label,
   link,
   subtitle,
@@ -16,7 +16,7 @@ import {
 import { district } from "../../scenario/velmar";
 import { siteServices } from "./tasks";
 
-const rule = (words: string): CellDescription[] => [heading(words), heading(), heading()];
+const rule = (words: string): CellDescription[] => headingRow(words, 3);
 const [one, other] = siteServices;
 
 export const startSheet: SheetDescription = {

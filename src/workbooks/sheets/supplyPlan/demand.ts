@@ -3,7 +3,7 @@ import {
   block,
   caution,
   formats,
-  heading,
+  headingRow,
   input,
   label,
   note,
@@ -22,7 +22,7 @@ import {
 } from "../../writer";
 import { numberEntry, wordsEntry } from "../entries";
 
-const section = (words: string): CellDescription[] => [heading(words), ...Array.from({ length: 7 }, () => heading())];
+const section = (words: string): CellDescription[] => headingRow(words, 8);
 
 const tableFormats = [
   undefined,

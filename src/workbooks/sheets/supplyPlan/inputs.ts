@@ -2,7 +2,7 @@ import { district, firstDay, plants, sites } from "../../scenario/velmar";
 import {
   block,
   formats,
-  heading,
+  headingRow,
   input,
   label,
   note,
@@ -22,7 +22,7 @@ import { choiceEntry, dateEntry, mayStayEmpty, numberEntry, wholeEntry, wordsEnt
 
 type Line = readonly (CellDescription | null)[];
 
-const section = (words: string): Line => [heading(words), ...Array.from({ length: 7 }, () => heading())];
+const section = (words: string): Line => headingRow(words, 8);
 
 const single = (
   words: string,

@@ -2,7 +2,7 @@ import {
   block,
   caution,
   formats,
-  heading,
+  headingRow,
   input,
   label,
   note,
@@ -20,7 +20,7 @@ import {
 } from "../../writer";
 import { choiceEntry, numberEntry, wholeEntry } from "../entries";
 
-const section = (words: string): CellDescription[] => [heading(words), ...Array.from({ length: 6 }, () => heading())];
+const section = (words: string): CellDescription[] => headingRow(words, 7);
 
 const points: readonly [number, number][] = [
   [0.25, 5.6],

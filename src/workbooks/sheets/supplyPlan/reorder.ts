@@ -3,7 +3,7 @@ import {
   answer,
   block,
   formats,
-  heading,
+  headingRow,
   input,
   label,
   note,
@@ -15,18 +15,12 @@ import {
   tableInput,
   title,
   unit,
-  type CellDescription,
   type SheetDescription,
 } from "../../writer";
 import { dateEntry, numberEntry, wholeEntry } from "../entries";
 
 /** Invented issues of full cylinders in the four weeks before the plan. */
 const issued = [6, 4, 7, 5, 9, 3, 2, 6, 8, 5, 6, 7, 4, 1, 7, 5, 6, 10, 6, 3, 4, 8, 6, 5, 7, 9, 4, 3];
-
-const section = (words: string, columns: number): CellDescription[] => [
-  heading(words),
-  ...Array.from({ length: columns - 1 }, () => heading()),
-];
 
 /** The cylinder store: levels and orders from its own log; and how long the liquid lasts without power. */
 export const reorder: SheetDescription = {
@@ -42,7 +36,7 @@ export const reorder: SheetDescription = {
       { across: 8 },
     ),
     ...block("A4", [
-      section("Log", 2),
+      headingRow("Log", 2),
       [tableHeader("Day"), tableHeader("Cylinders issued")],
       ...issued.map((count, index) => [
         tableInput(firstDay - issued.length + index, {
@@ -56,7 +50,7 @@ export const reorder: SheetDescription = {
       ]),
     ]),
     ...block("D4", [
-      section("Cylinder store", 5),
+      headingRow("Cylinder store", 5),
       [
         label("Full cylinders on hand"),
         input(52, {
@@ -158,11 +152,11 @@ export const reorder: SheetDescription = {
         unit("days"),
       ],
     ]),
-    ...block("D16", [section("From the log", 5)]),
+    ...block("D16", [headingRow("From the log", 5)]),
     D17: table("=OXYGEN.DEMAND_FROM_LOG(A6:A33,B6:B33)", {
       spill: { formats: [formats.whole, formats.whole, formats.twoDecimals, formats.twoDecimals, formats.whole] },
     }),
-    ...block("D20", [section("Levels to keep (cylinders)", 5)]),
+    ...block("D20", [headingRow("Levels to keep (cylinders)", 5)]),
     D21: table("=OXYGEN.STOCK_LEVELS(F18,G18,LeadDays,ReviewDays,StockLevel,EmergencyDays,LeadSpread)", {
       spill: { formats: [undefined, formats.oneDecimal] },
     }),
@@ -171,7 +165,7 @@ export const reorder: SheetDescription = {
     F24: { ...unit("Order when on hand plus on order falls to this."), across: 3 },
     F25: { ...unit("Order so much that this is reached."), across: 3 },
     ...block("D27", [
-      section("What to do", 5),
+      headingRow("What to do", 5),
       [
         label("Order?"),
         answer('=IF(CylindersOnHand+CylindersOnOrder<=E24,"ORDER NOW","not yet")', { name: "OrderNow" }),
@@ -210,7 +204,7 @@ export const reorder: SheetDescription = {
       ],
     ]),
     ...block("D35", [
-      section("Liquid, should all making and power stop today", 5),
+      headingRow("Liquid, should all making and power stop today", 5),
       [
         label("Mean day, boil-off counted"),
         output("=OXYGEN.DAYS_OF_SUPPLY(Opening,GrossNeed,OXYGEN.DAILY_LOSS(Room,EmptyDays))", {
@@ -227,7 +221,7 @@ export const reorder: SheetDescription = {
         }),
       ],
     ]),
-    ...block("A39", [section("When racks must come, at mean use", 2)]),
+    ...block("A39", [headingRow("When racks must come, at mean use", 2)]),
     A40: table("=OXYGEN.DELIVERY_DATES(PlanDates,F18+0*PlanDates,CylindersOnHand,3*CylinderLot,E23)", {
       spill: { formats: [formats.date, formats.whole], room: 26 },
     }),

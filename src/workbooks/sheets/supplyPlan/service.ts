@@ -4,6 +4,7 @@ import {
   caution,
   formats,
   heading,
+  headingRow,
   input,
   label,
   note,
@@ -20,11 +21,6 @@ import {
   type SheetDescription,
 } from "../../writer";
 import { dateEntry, mayStayEmpty, numberEntry, wholeEntry, wordsEntry } from "../entries";
-
-const section = (words: string, columns: number): CellDescription[] => [
-  heading(words),
-  ...Array.from({ length: columns - 1 }, () => heading()),
-];
 
 type Task = readonly [
   task: string,
@@ -103,7 +99,7 @@ export const service: SheetDescription = {
       { across: 10 },
     ),
     ...block("A4", [
-      section("Rules", 10),
+      headingRow("Rules", 10),
       [
         label("Share of the intervals left by dust and heat"),
         input(0.8, {

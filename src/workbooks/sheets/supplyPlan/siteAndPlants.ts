@@ -3,7 +3,7 @@ import {
   block,
   caution,
   formats,
-  heading,
+  headingRow,
   input,
   label,
   note,
@@ -17,17 +17,11 @@ import {
   title,
   unit,
   withUnit,
-  type CellDescription,
   type SheetDescription,
 } from "../../writer";
 import { choiceEntry, numberEntry } from "../entries";
 
 const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-const section = (words: string, columns: number): CellDescription[] => [
-  heading(words),
-  ...Array.from({ length: columns - 1 }, () => heading()),
-];
-
 /** What altitude and heat leave of the rated make, month by month, and the plants as the plan takes them. */
 export const siteAndPlants: SheetDescription = {
   name: "Site and plants",
@@ -42,7 +36,7 @@ export const siteAndPlants: SheetDescription = {
       { across: 6 },
     ),
     ...block("A4", [
-      section("Site", 6),
+      headingRow("Site", 6),
       [
         label("Altitude"),
         input(sites.hospital.altitude, {
@@ -65,7 +59,7 @@ export const siteAndPlants: SheetDescription = {
       [label("Air pressure"), output("=OXYGEN.AIR_PRESSURE(Altitude)", { format: formats.oneDecimal }), unit("kPa")],
     ]),
     ...block("A9", [
-      section("Make by month", 6),
+      headingRow("Make by month", 6),
       [
         tableHeader("Month"),
         tableHeader("Hottest in the plant room [°C]"),
@@ -106,7 +100,7 @@ export const siteAndPlants: SheetDescription = {
       { across: 6 },
     ),
     ...block("A26", [
-      section("Plants as the plan takes them", 6),
+      headingRow("Plants as the plan takes them", 6),
       ["Kind", "Count", "Switched on", "Start-up [h]", "Make here [L/h] each", "Capacity [L] each"].map((words) =>
         tableHeader(words),
       ),
@@ -136,7 +130,7 @@ export const siteAndPlants: SheetDescription = {
       { across: 6 },
     ),
     ...block("A33", [
-      section("Where they stand", 6),
+      headingRow("Where they stand", 6),
       [
         label("Clear on every side"),
         input(2, {

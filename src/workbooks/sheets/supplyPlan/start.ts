@@ -1,7 +1,7 @@
 import {
   block,
   caution,
-  heading,
+  headingRow,
   input,
   label,
   link,
@@ -16,7 +16,7 @@ import {
 } from "../../writer";
 import { numberEntry } from "../entries";
 
-const section = (words: string): CellDescription[] => [heading(words), heading(), heading()];
+const section = (words: string): CellDescription[] => headingRow(words, 3);
 
 const sheets: readonly [sheet: string, words: string][] = [
   ["Summary", "One page to print: first short date, days of supply, orders, fuel, service, charts."],

@@ -3,7 +3,7 @@ import {
   block,
   caution,
   formats,
-  heading,
+  headingRow,
   label,
   note,
   output,
@@ -17,7 +17,7 @@ import {
 } from "../../writer";
 import { firstPlanRow, lastPlanRow } from "./stockPlan";
 
-const section = (words: string): CellDescription[] => [heading(words), ...Array.from({ length: 5 }, () => heading())];
+const section = (words: string): CellDescription[] => headingRow(words, 6);
 
 /** Spelt by hand: the codes of TEXT for dates differ from language to language. */
 const iso = (date: string): string => `YEAR(${date})&"-"&TEXT(MONTH(${date}),"00")&"-"&TEXT(DAY(${date}),"00")`;
