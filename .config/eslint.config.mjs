@@ -49,7 +49,7 @@ export default tseslint.config(
     },
   },
   {
-    files: ["src/functions/**/*.ts", "src/arguments/**/*.ts", "src/models/**/*.ts"],
+    files: ["src/functions/**/*.ts", "src/arguments/**/*.ts", "src/models/**/*.ts", "src/cells/**/*.ts"],
     rules: {
       "no-restricted-globals": [
         "error",

@@ -1,7 +1,7 @@
 import { evaluateCall, argumentCells, firstExample, parseConstantFormula } from "../src/catalogue/constantFormula";
 import { readCatalogue, type ReadFunction } from "../src/catalogue/readCatalogue";
 import { defaultWords } from "../src/catalogue/readCatalogue";
-import { CellError, invalid } from "../src/excel/cellValues";
+import { CellError, invalid } from "../src/cells/cellValues";
 import { constantRows } from "../src/models/constants";
 
 const found = readCatalogue();

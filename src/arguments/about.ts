@@ -1,4 +1,4 @@
-import type { CellError } from "../excel/cellValues";
+import type { CellError } from "../cells/cellValues";
 
 /** A worked case: shown in help, recomputed by the tests and listed in the function-check workbook. */
 export interface Example {

@@ -1,5 +1,5 @@
-import type { CellError } from "../excel/cellValues";
-import { isErrorCell } from "../excel/cellValues";
+import type { CellError } from "../cells/cellValues";
+import { isErrorCell } from "../cells/cellValues";
 import { type CellArgument, type Failure, isBlank, plainCell, refuse } from "./argument";
 
 /** A cell as it stands: number, text or flag. A blank is refused and an error cell goes out unchanged. */

@@ -1,4 +1,4 @@
-import { CellError, invalid, isErrorCell } from "../excel/cellValues";
+import { CellError, invalid, isErrorCell } from "../cells/cellValues";
 
 /** A range as it comes in, row by row. */
 export type Cells = readonly (readonly unknown[])[];

@@ -1,4 +1,4 @@
-import { type CellError, invalid } from "../excel/cellValues";
+import { type CellError, invalid } from "../cells/cellValues";
 import type { Better } from "../models/options";
 import { list } from "./range";
 import { choice } from "./text";

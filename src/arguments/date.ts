@@ -1,5 +1,5 @@
-import type { CellError } from "../excel/cellValues";
-import { isErrorCell } from "../excel/cellValues";
+import type { CellError } from "../cells/cellValues";
+import { isErrorCell } from "../cells/cellValues";
 import { daysInMonth, epochSerial, lastDay, serialOfDay } from "../models/calendar";
 import { type CellArgument, type Failure, formatNumber, isBlank, plainCell, quoteCell, refuse } from "./argument";
 

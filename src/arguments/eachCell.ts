@@ -1,4 +1,4 @@
-import { type CellError, type CellResult, type CellTable, invalid, noAnswer } from "../excel/cellValues";
+import { type CellError, type CellResult, type CellTable, invalid, noAnswer } from "../cells/cellValues";
 import { type Argument, type CellArgument, type Primitive, type RangeArgument, isFailure } from "./argument";
 
 type Cells = readonly (readonly unknown[])[];

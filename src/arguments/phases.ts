@@ -1,4 +1,4 @@
-import { type CellError, invalid } from "../excel/cellValues";
+import { type CellError, invalid } from "../cells/cellValues";
 import { number } from "./quantity";
 
 /** Phases of an electric supply, 1 or 3; 2 is refused by the check below, with its reason. */

@@ -1,4 +1,4 @@
-import { CellError, invalid } from "../excel/cellValues";
+import { CellError, invalid } from "../cells/cellValues";
 import { formatNumber } from "./argument";
 import { type DailyAmount, DailyAmountsArgument, column } from "./column";
 import { date, isoDay } from "./date";

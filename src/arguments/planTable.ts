@@ -1,4 +1,4 @@
-import type { CellError } from "../excel/cellValues";
+import type { CellError } from "../cells/cellValues";
 import { date } from "./date";
 import { consecutiveDays } from "./planArguments";
 import { litres } from "./quantity";

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
-import type { CellError } from "../excel/cellValues";
-import { isErrorCell } from "../excel/cellValues";
+import type { CellError } from "../cells/cellValues";
+import { isErrorCell } from "../cells/cellValues";
 import { type CellArgument, type Failure, formatNumber, isBlank, plainCell, quoteCell, refuse } from "./argument";
 import { type Measure, measuredBy, measures, unitKey } from "./units";
 

@@ -1,5 +1,5 @@
-import type { CellError } from "../excel/cellValues";
-import { isErrorCell } from "../excel/cellValues";
+import type { CellError } from "../cells/cellValues";
+import { isErrorCell } from "../cells/cellValues";
 import { TextArgument } from "./text";
 import {
   type CellArgument,

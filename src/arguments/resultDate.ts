@@ -1,4 +1,4 @@
-import { type CellDate, type CellError, dateCell, dateTimeCell, invalid } from "../excel/cellValues";
+import { type CellDate, type CellError, dateCell, dateTimeCell, invalid } from "../cells/cellValues";
 import { lastDay } from "../models/calendar";
 import { firstSerial } from "./date";
 

@@ -1,4 +1,4 @@
-import { CellError, invalid } from "../excel/cellValues";
+import { CellError, invalid } from "../cells/cellValues";
 import { formatNumber } from "./argument";
 import { date, isoDay } from "./date";
 import { fraction, hours, months, sameUnit, Quantity } from "./quantity";

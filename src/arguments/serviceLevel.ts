@@ -1,4 +1,4 @@
-import { type CellError, invalid } from "../excel/cellValues";
+import { type CellError, invalid } from "../cells/cellValues";
 import { formatNumber } from "./argument";
 import { fraction } from "./quantity";
 

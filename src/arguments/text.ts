@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
-import type { CellError } from "../excel/cellValues";
-import { isErrorCell } from "../excel/cellValues";
+import type { CellError } from "../cells/cellValues";
+import { isErrorCell } from "../cells/cellValues";
 import { type CellArgument, type Failure, isBlank, plainCell, quoteCell, refuse } from "./argument";
 
 /** No number takes the fast path of an argument that is not a number. */

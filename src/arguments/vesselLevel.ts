@@ -1,4 +1,4 @@
-import { type CellError, invalid } from "../excel/cellValues";
+import { type CellError, invalid } from "../cells/cellValues";
 import { exceeds } from "../models/exceeds";
 import { formatNumber } from "./argument";
 

@@ -1,5 +1,5 @@
 import { isoDate } from "../catalogue/shownValue";
-import { isCellDate } from "../excel/cellValues";
+import { isCellDate } from "../cells/cellValues";
 import { isEngineError, type EngineValue } from "./engineValue";
 
 /** A number with the 15 significant digits Excel keeps, so that 0.1 + 0.2 prints as 0.3. */

@@ -25,7 +25,7 @@ import {
   type FunctionVariantType,
   type IFormulaDatasetConfig,
 } from "@univerjs/engine-formula";
-import { areaOf, cellName, cellOfName, cellsOfArea, type Area } from "./cellName";
+import { areaOf, cellName, cellOfName, cellsOfArea, type Area } from "../cells/cellName";
 import { spokenWords } from "./cellError";
 import { engineError, fromEngineCell, fromValueObject, isEngineError, type EngineValue } from "./engineValue";
 import { explainName } from "./explainName";

@@ -1,6 +1,6 @@
 import type { Nullable } from "@univerjs/core";
 import type { ArrayValueObject, BaseValueObject } from "@univerjs/engine-formula";
-import type { CellDate } from "../excel/cellValues";
+import type { CellDate } from "../cells/cellValues";
 import { spokenWords, wordsOfCell, wordsOfValue, type EngineCell } from "./cellError";
 
 /** An error as the engine hands it out; `message` is never empty. */

@@ -1,4 +1,4 @@
-import { callsIn, parseFormula, type FormulaNode } from "./formulaTree";
+import { callsIn, parseFormula, type FormulaNode } from "../cells/formulaTree";
 
 /** Insertions, deletions, replacements and swaps of neighbours between two words (optimal string alignment). */
 const editDistance = (a: string, b: string): number => {

@@ -7,7 +7,7 @@ import {
   StringValueObject,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
-import { CellError, isCellDate, isErrorCell } from "../excel/cellValues";
+import { CellError, isCellDate, isErrorCell } from "../cells/cellValues";
 import { errorWithWords, wordsOfValue } from "./cellError";
 import { isArrayValue } from "./engineValue";
 

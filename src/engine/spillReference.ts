@@ -6,7 +6,7 @@ import {
   type BaseValueObject,
 } from "@univerjs/engine-formula";
 import type { IRange } from "@univerjs/core";
-import { parseFormula, printFormula, type FormulaNode } from "./formulaTree";
+import { parseFormula, printFormula, type FormulaNode } from "../cells/formulaTree";
 
 type AnyValue = BaseValueObject | BaseReferenceObject;
 

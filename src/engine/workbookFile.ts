@@ -1,10 +1,10 @@
 import { read, type CellObject } from "@e965/xlsx";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
 import type { ComputedSheet, SheetCell, SheetInput, TableInput, WorkbookNames } from "./engine";
-import { cellName, cellOfName, cellsOfArea } from "./cellName";
+import { cellName, cellOfName, cellsOfArea } from "../cells/cellName";
 import { engineError, isDateFormat, isEngineError, type EngineValue } from "./engineValue";
-import { toTyped } from "./storedFormula";
-import { isCellDate } from "../excel/cellValues";
+import { toTyped } from "../cells/storedFormula";
+import { isCellDate } from "../cells/cellValues";
 
 /** A workbook as it was saved: what to compute, and what its cells showed. */
 export interface SavedWorkbook {

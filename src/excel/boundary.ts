@@ -1,4 +1,4 @@
-import { isCellDate, isErrorCell, CellError } from "./cellValues";
+import { isCellDate, isErrorCell, CellError } from "../cells/cellValues";
 
 /** A pure function as the catalogue lists it: 2-D arrays in, a 2-D array out. */
 export type PureCall = (...cells: any[]) => any[][];

@@ -1,8 +1,8 @@
 import { CellValueType, type ICellData, type Nullable, type Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { findRecord, namespace } from "../catalogue/catalogue";
-import { cellName } from "../engine/cellName";
-import { parseFormula } from "../engine/formulaTree";
+import { cellName } from "../cells/cellName";
+import { parseFormula } from "../cells/formulaTree";
 import { errorAt } from "../engine/registerFunctions";
 import type { Grid } from "./grid";
 import type { SheetNotes } from "./openWorkbook";

@@ -1,7 +1,7 @@
 import { BooleanNumber } from "@univerjs/core";
 import { FunctionType, type IFunctionInfo, type IFunctionParam } from "@univerjs/engine-formula";
 import type { ArgumentRecord, FunctionRecord } from "../catalogue/record";
-import { callsIn, parseFormula, printFormula } from "../engine/formulaTree";
+import { callsIn, parseFormula, printFormula } from "../cells/formulaTree";
 
 /** "Liquid in the vessel now [L], 0 if omitted"; what is left out is in the catalogue's own words. */
 export const argumentWords = ({ description, unit, optional, choices, shape }: ArgumentRecord): string => {

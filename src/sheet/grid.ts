@@ -65,7 +65,7 @@ import { ILayoutService, KeyCode, UniverUIPlugin } from "@univerjs/ui";
 import UIWords from "@univerjs/ui/locale/en-US";
 import { catalogue, namespace } from "../catalogue/catalogue";
 import { functions } from "../catalogue/generated/functions";
-import { areaOf } from "../engine/cellName";
+import { areaOf } from "../cells/cellName";
 import { errorAt, registerFunctions } from "../engine/registerFunctions";
 import { speakErrorAlerts, type AlertService } from "../engine/upstreamPatches";
 import { settleSpills } from "../engine/settleSpills";

@@ -18,7 +18,7 @@ import {
 } from "@univerjs/sheets-conditional-formatting";
 import type { Cell, ConditionalRule, DataValidation, Sheet } from "hucre";
 import { readXlsx } from "hucre/xlsx";
-import { areaOf, cellName, cellOfName, type Area } from "../engine/cellName";
+import { areaOf, cellName, cellOfName, type Area } from "../cells/cellName";
 import type { SheetCell, SheetInput, WorkbookNames } from "../engine/engine";
 import { readWorkbook } from "../engine/workbookFile";
 import { colourReader, gridStyle, type ReadColour } from "./cellStyle";

@@ -1,7 +1,7 @@
 import "../catalogue/palette.css";
 import "./sheet.css";
 import { catalogue, findRecord, namespace } from "../catalogue/catalogue";
-import { areaOf, cellName } from "../engine/cellName";
+import { areaOf, cellName } from "../cells/cellName";
 import { speakCompletion } from "./completion";
 import { describeCell, spoken, type CellWords } from "./describeCell";
 import { argumentWords } from "./functionHints";

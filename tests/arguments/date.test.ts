@@ -1,5 +1,5 @@
 import { date, dateTime, isoDay, serialOfIso } from "../../src/arguments/date";
-import { CellError } from "../../src/excel/cellValues";
+import { CellError } from "../../src/cells/cellValues";
 
 /**
  * ECMA-376 part 1, 18.17.4.1 (1900 date base): serial 1 is 1900-01-01, 59 is 28 February, 61 is 1 March;

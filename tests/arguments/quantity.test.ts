@@ -14,7 +14,7 @@ import {
   months,
 } from "../../src/arguments/quantity";
 import type { Quantity } from "../../src/arguments/quantity";
-import { CellError } from "../../src/excel/cellValues";
+import { CellError } from "../../src/cells/cellValues";
 
 const read = (quantity: Quantity, cell: unknown): unknown => quantity.read(cell, "x");
 const words = (quantity: Quantity<any>, cell: unknown): string => {

@@ -4,7 +4,7 @@ import { sameLength } from "../../src/arguments/eachCell";
 import { count, litres, litresPerHour } from "../../src/arguments/quantity";
 import { list, rawRange, table } from "../../src/arguments/range";
 import { text } from "../../src/arguments/text";
-import { CellError, invalid } from "../../src/excel/cellValues";
+import { CellError, invalid } from "../../src/cells/cellValues";
 
 const message = (result: unknown): string => {
   expect(isFailure(result)).toBe(true);

@@ -1,5 +1,5 @@
 import { choice, flag, text } from "../../src/arguments/text";
-import { CellError } from "../../src/excel/cellValues";
+import { CellError } from "../../src/cells/cellValues";
 
 const metal = choice(["stainless", "aluminium"], { aluminum: "aluminium" });
 

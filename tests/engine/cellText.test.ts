@@ -1,5 +1,5 @@
 import { cellJson, cellText, fifteenDigits, dateText } from "../../src/engine/cellText";
-import { cellName, cellOfName, cellsOfArea } from "../../src/engine/cellName";
+import { cellName, cellOfName, cellsOfArea } from "../../src/cells/cellName";
 import { isDateFormat } from "../../src/engine/engineValue";
 import { explainName } from "../../src/engine/explainName";
 

@@ -5,7 +5,7 @@ import { createEngine } from "../../src/engine/engine";
 import { cellJson } from "../../src/engine/cellText";
 import { isEngineError, type EngineValue } from "../../src/engine/engineValue";
 import { functionPrefix } from "../../src/engine/registerFunctions";
-import { toStored, toTyped } from "../../src/engine/storedFormula";
+import { toStored, toTyped } from "../../src/cells/storedFormula";
 
 const examples = catalogue.flatMap(({ examples }) => examples);
 const engine = createEngine(functions);

@@ -16,7 +16,7 @@ import {
 } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
-import { cellOfName } from "../../src/engine/cellName";
+import { cellOfName } from "../../src/cells/cellName";
 import type { EngineCell } from "../../src/engine/cellError";
 
 /** A sheet that calculates as one in a page does, without a page. */

@@ -1,4 +1,4 @@
-import { CellError, dateCell, isErrorCell } from "../../src/excel/cellValues";
+import { CellError, dateCell, isErrorCell } from "../../src/cells/cellValues";
 import type { EngineFunction } from "../../src/engine/oxygenFunction";
 
 /** What the stand-ins were called with, newest last. */

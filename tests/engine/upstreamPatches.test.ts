@@ -5,7 +5,7 @@ import {
   type BaseValueObject,
   type CalculateFormulaService,
 } from "@univerjs/engine-formula";
-import { CellError } from "../../src/excel/cellValues";
+import { CellError } from "../../src/cells/cellValues";
 import { wordsOfCell } from "../../src/engine/cellError";
 import { fromEngineCell } from "../../src/engine/engineValue";
 import type { EngineFunction } from "../../src/engine/oxygenFunction";

@@ -1,4 +1,4 @@
-import { CellError, dateCell, invalid, noAnswer } from "../../src/excel/cellValues";
+import { CellError, dateCell, invalid, noAnswer } from "../../src/cells/cellValues";
 import { wrapForExcel } from "../../src/excel/boundary";
 
 /** The shape of Microsoft's class in custom-functions-runtime.js; the real one is met in tests/runtime. */

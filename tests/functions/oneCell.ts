@@ -1,4 +1,4 @@
-import { CellError, type CellDate } from "../../src/excel/cellValues";
+import { CellError, type CellDate } from "../../src/cells/cellValues";
 
 type CellFunction = (...cells: any[]) => any[][];
 

@@ -8,7 +8,7 @@ import type { Page } from "playwright-core";
 import { catalogue } from "../../src/catalogue/catalogue";
 import { isEngineError, type EngineValue } from "../../src/engine/engineValue";
 import { readWorkbook } from "../../src/engine/workbookFile";
-import { isCellDate } from "../../src/excel/cellValues";
+import { isCellDate } from "../../src/cells/cellValues";
 import policies from "../../src/server/contentSecurityPolicy.json";
 import { projectFolder } from "../../src/tooling/build";
 import { buildWorkbook } from "../../src/workbooks/writer";

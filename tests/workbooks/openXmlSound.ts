@@ -1,6 +1,6 @@
 import { posix } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
-import { areaOf, overlaps, placesIn, addressOf, type Area } from "../../src/workbooks/writer/addresses";
+import { areaOf, overlaps, placesIn, addressOf, type Area } from "../../src/cells/addresses";
 
 /**
  * What the Open XML SDK's validator lets pass and Excel does not: it repairs the file, drops the part or shows #NAME?.

@@ -10,7 +10,7 @@ import { createEngine } from "../../src/engine/engine";
 import { readWorkbook } from "../../src/engine/workbookFile";
 import { buildSample, sampleBuilders, samplesFolder } from "../../src/tooling/buildSamples";
 import type { WorkbookDescription } from "../../src/workbooks/writer";
-import { addressOf, areaOf, placesIn } from "../../src/workbooks/writer/addresses";
+import { addressOf, areaOf, placesIn } from "../../src/cells/addresses";
 import { readCells, type ReadCell } from "./openXmlSecondReader";
 import { assertWorkbookSound } from "./openXmlSound";
 import { validatorFindings } from "./openXmlValidator";

@@ -16,8 +16,8 @@ import {
   type Cells,
   type SheetDescription,
 } from "../../src/workbooks/writer";
-import { placeOf } from "../../src/workbooks/writer/addresses";
-import { noAnswer } from "../../src/excel/cellValues";
+import { placeOf } from "../../src/cells/addresses";
+import { noAnswer } from "../../src/cells/cellValues";
 import { calculatedFrom } from "./calculatedFrom";
 import { demo, demoValues } from "./openXmlDemo";
 import { readCells } from "./openXmlSecondReader";

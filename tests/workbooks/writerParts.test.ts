@@ -11,7 +11,7 @@ import {
   quotedSheet,
   rangeOf,
   sheetAndRange,
-} from "../../src/workbooks/writer/addresses";
+} from "../../src/cells/addresses";
 import { heightFor } from "../../src/workbooks/writer/rowHeights";
 import { colours, marks, roles, seriesLooks, shades } from "../../src/workbooks/writer/theme";
 import { SSF } from "@e965/xlsx";

@@ -3,7 +3,7 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { cylinderGauge, gasCelsius } from "../../arguments/oxygenState";
 import { litresPerMinute, waterVolume } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { gasToFill } from "../../models/cylinder";
 import { exceeds } from "../../models/exceeds";
 

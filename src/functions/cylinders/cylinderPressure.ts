@@ -3,7 +3,7 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { gasCelsius } from "../../arguments/oxygenState";
 import { gasLitres, waterVolume } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { cylinderContent, cylinderPressure as pressureOf, cylinderPressureRange } from "../../models/cylinder";
 
 export const args = cellArguments({

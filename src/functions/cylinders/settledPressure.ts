@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { cylinderGauge, gasCelsius } from "../../arguments/oxygenState";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { cylinderPressureRange, settledPressure as pressureOf } from "../../models/cylinder";
 
 export const args = cellArguments({

@@ -3,7 +3,7 @@ import { column } from "../../arguments/column";
 import { date } from "../../arguments/date";
 import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
-import { noAnswer } from "../../excel/cellValues";
+import { noAnswer } from "../../cells/cellValues";
 import { summariseLog } from "../../models/demand";
 
 export const args = cellArguments({

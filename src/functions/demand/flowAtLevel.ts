@@ -3,7 +3,7 @@ import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { litresPerMinute, number } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
 import { refuseLevel, serviceLevel } from "../../arguments/serviceLevel";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { mostMean } from "../../models/counts";
 import { flowAtLevel as flowEnough } from "../../models/flowAtLevel";
 

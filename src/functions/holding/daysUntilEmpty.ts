@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { holdingArguments, readHolding } from "../../arguments/holdingArguments";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
-import { noAnswer } from "../../excel/cellValues";
+import { noAnswer } from "../../cells/cellValues";
 import { daysUntilEmpty as daysLeft } from "../../models/holding";
 
 export const args = cellArguments(holdingArguments);

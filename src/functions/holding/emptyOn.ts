@@ -4,7 +4,7 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { holdingArguments, readHolding } from "../../arguments/holdingArguments";
 import { dateResult } from "../../arguments/resultDate";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
-import { noAnswer } from "../../excel/cellValues";
+import { noAnswer } from "../../cells/cellValues";
 import { daysUntilEmpty } from "../../models/holding";
 import { cutDownThings } from "../../models/wholeNumbers";
 

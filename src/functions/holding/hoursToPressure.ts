@@ -4,7 +4,7 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { vesselGauge } from "../../arguments/oxygenState";
 import { fraction, litres, watts } from "../../arguments/quantity";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
-import { invalid, noAnswer } from "../../excel/cellValues";
+import { invalid, noAnswer } from "../../cells/cellValues";
 import { warmClosedVessel } from "../../models/closedVessel";
 
 export const args = cellArguments({

@@ -3,7 +3,7 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { vesselGauge } from "../../arguments/oxygenState";
 import { kilograms } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { liquidDensity } from "../../models/amounts";
 import { exceeds } from "../../models/exceeds";
 

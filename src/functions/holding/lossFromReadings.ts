@@ -3,7 +3,7 @@ import { column } from "../../arguments/column";
 import { dateTime } from "../../arguments/date";
 import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { fitStraightLine } from "../../models/leastSquares";
 
 export const args = cellArguments({

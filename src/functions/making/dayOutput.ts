@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, wholeTable } from "../../arguments/eachCell";
 import { hours, litresPerHour, litresPerMinute, number } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { exceeds } from "../../models/exceeds";
 import { gasAtPatient, liquidMade } from "../../models/making";
 

@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours, minutes } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { exceeds } from "../../models/exceeds";
 
 export const args = cellArguments({

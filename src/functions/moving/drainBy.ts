@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { date, firstSerial } from "../../arguments/date";
 import { days, litres, litresPerHour } from "../../arguments/quantity";
-import { dateCell, invalid } from "../../excel/cellValues";
+import { dateCell, invalid } from "../../cells/cellValues";
 import { drainBy as lastDrainDay } from "../../models/moving";
 
 export const args = cellArguments({

@@ -3,7 +3,7 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { count, kilograms, squareMetres } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { palletsNeeded as palletsFor, tooLargeForPallet } from "../../models/moving";
 
 export const args = cellArguments({

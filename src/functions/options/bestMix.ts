@@ -5,7 +5,7 @@ import { isWordsAlone } from "../../arguments/numberBlock";
 import { count, number } from "../../arguments/quantity";
 import { firstErrorIn, list, rawRange } from "../../arguments/range";
 import { text } from "../../arguments/text";
-import { type CellError, type CellTable, invalid, noAnswer } from "../../excel/cellValues";
+import { type CellError, type CellTable, invalid, noAnswer } from "../../cells/cellValues";
 import { type MixAnswer, type MixItem, bestMix as leastMix } from "../../models/mix";
 
 export const args = cellArguments({

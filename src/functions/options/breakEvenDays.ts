@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
-import { noAnswer } from "../../excel/cellValues";
+import { noAnswer } from "../../cells/cellValues";
 import { breakEvenDays as dayOfEqualCost } from "../../models/options";
 
 export const args = cellArguments({

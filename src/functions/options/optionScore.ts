@@ -4,7 +4,7 @@ import { cellArguments, wholeTable } from "../../arguments/eachCell";
 import { numberBlock } from "../../arguments/numberBlock";
 import { sameUnit } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { scores } from "../../models/options";
 
 export const args = cellArguments({

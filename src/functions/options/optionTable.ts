@@ -4,7 +4,7 @@ import { cellArguments, wholeTable } from "../../arguments/eachCell";
 import { count, fuelPerDay, kilograms, kilowatts, litres, litresPerDay, sameUnit } from "../../arguments/quantity";
 import { table } from "../../arguments/range";
 import { text } from "../../arguments/text";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { type Better, beatenBy } from "../../models/options";
 
 export const args = cellArguments({

@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { fraction, sameUnit } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { supplyChance as chanceOf } from "../../models/supplyChance";
 
 export const args = cellArguments({

@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { breathedFraction, refuseRicherThanSource, sourcePurity } from "../../arguments/oxygenFraction";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { airParts as partsOfAir } from "../../models/bedside";
 import { oxygenInAir } from "../../models/roomOxygen";
 

@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sourcePurity } from "../../arguments/oxygenFraction";
 import { litresPerMinute } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { mixedFraction } from "../../models/bedside";
 
 export const args = cellArguments({

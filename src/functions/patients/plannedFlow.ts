@@ -4,7 +4,7 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litresPerMinute } from "../../arguments/quantity";
 import { table } from "../../arguments/range";
 import { text } from "../../arguments/text";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { plannedFlows } from "../../models/bedside";
 
 export const args = cellArguments({

@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { breathedFraction, refuseRicherThanSource, sourcePurity } from "../../arguments/oxygenFraction";
 import { litresPerMinute } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { totalFlow as flowOfMixture } from "../../models/bedside";
 import { oxygenInAir } from "../../models/roomOxygen";
 

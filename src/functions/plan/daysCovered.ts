@@ -3,7 +3,7 @@ import { DailyAmountsArgument } from "../../arguments/column";
 import { date } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
-import { noAnswer } from "../../excel/cellValues";
+import { noAnswer } from "../../cells/cellValues";
 import { daysCovered as cover } from "../../models/coverage";
 
 export const args = cellArguments({

@@ -4,7 +4,7 @@ import { date } from "../../arguments/date";
 import { cellArguments, wholeTable } from "../../arguments/eachCell";
 import { amountEachDay, consecutiveDays } from "../../arguments/planArguments";
 import { sameUnit } from "../../arguments/quantity";
-import { CellError, dateCell, invalid, noAnswer } from "../../excel/cellValues";
+import { CellError, dateCell, invalid, noAnswer } from "../../cells/cellValues";
 import { deliveries } from "../../models/coverage";
 
 export const args = cellArguments({

@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { aboveRoom, planArguments, readPlan, tooLarge } from "../../arguments/planArguments";
-import { CellError, dateCell, noAnswer } from "../../excel/cellValues";
+import { CellError, dateCell, noAnswer } from "../../cells/cellValues";
 import { firstShortDate as firstShort, isAbove, roomOn, stockPlan } from "../../models/stockPlan";
 
 export const args = cellArguments(planArguments);

@@ -3,7 +3,7 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { aboveRoom, planArguments, readPlan, tooLarge } from "../../arguments/planArguments";
 import { isoDay } from "../../arguments/date";
 import { count } from "../../arguments/quantity";
-import { CellError, noAnswer } from "../../excel/cellValues";
+import { CellError, noAnswer } from "../../cells/cellValues";
 import { fewestPlants, firstShortDate, isAbove, roomOn, stockPlan } from "../../models/stockPlan";
 
 export const args = cellArguments({ ...planArguments, most: count.between(0, 1000).default(20) });

@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, wholeTable } from "../../arguments/eachCell";
 import { aboveRoom, planArguments, readPlan, tooLarge } from "../../arguments/planArguments";
-import { CellError, dateCell } from "../../excel/cellValues";
+import { CellError, dateCell } from "../../cells/cellValues";
 import { isAbove, roomOn, stockPlan as runPlan } from "../../models/stockPlan";
 
 export const args = cellArguments(planArguments);

@@ -3,7 +3,7 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { phases, refuseTwoPhases } from "../../arguments/phases";
 import { amperes, celsius, metres, squareMillimetres, volts } from "../../arguments/quantity";
 import { formatNumber } from "../../arguments/argument";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { cableDrop as dropOf } from "../../models/electricity";
 
 export const args = cellArguments({

@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { amperes } from "../../arguments/quantity";
 import { flag } from "../../arguments/text";
-import { noAnswer } from "../../excel/cellValues";
+import { noAnswer } from "../../cells/cellValues";
 import { circuitFor, standardCircuits } from "../../models/electricity";
 
 export const args = cellArguments({

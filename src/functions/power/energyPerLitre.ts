@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { kilowatts, litresPerHour } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { idealLiquefactionWork } from "../../models/constants";
 
 export const args = cellArguments({

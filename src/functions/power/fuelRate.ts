@@ -3,7 +3,7 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { fuelPerHour, kilowatts, share } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
-import { type CellError, invalid } from "../../excel/cellValues";
+import { type CellError, invalid } from "../../cells/cellValues";
 import { fuelBetween } from "../../models/electricity";
 
 export const args = cellArguments({

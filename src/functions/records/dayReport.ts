@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { date as day, isoDay } from "../../arguments/date";
 import { cellArguments, wholeTable } from "../../arguments/eachCell";
 import { planTable, wholePlan } from "../../arguments/planTable";
-import { dateCell, noAnswer } from "../../excel/cellValues";
+import { dateCell, noAnswer } from "../../cells/cellValues";
 
 export const args = cellArguments({ date: day, plan: planTable });
 

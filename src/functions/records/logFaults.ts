@@ -5,7 +5,7 @@ import { dateTime } from "../../arguments/date";
 import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { litres, litresPerDay } from "../../arguments/quantity";
 import { firstErrorIn, rawRange } from "../../arguments/range";
-import { type CellError, dateTimeCell, invalid } from "../../excel/cellValues";
+import { type CellError, dateTimeCell, invalid } from "../../cells/cellValues";
 import { type LogFault, logFaults as findFaults } from "../../models/logFaults";
 import { looksLikeDate, looksLikeNumber, oddDate } from "../../models/plausible";
 

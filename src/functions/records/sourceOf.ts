@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { text } from "../../arguments/text";
-import { noAnswer } from "../../excel/cellValues";
+import { noAnswer } from "../../cells/cellValues";
 import { quoteCell } from "../../arguments/argument";
 import sources from "../../models/generated/functionSources.json";
 import { nearestName } from "../../models/nearestName";

@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { cubicMetres, fraction, litresPerMinute, number } from "../../arguments/quantity";
-import { noAnswer } from "../../excel/cellValues";
+import { noAnswer } from "../../cells/cellValues";
 import { minutesToLimit as minutesOf, oxygenInAir } from "../../models/roomOxygen";
 
 export const args = cellArguments({

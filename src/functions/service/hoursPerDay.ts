@@ -4,7 +4,7 @@ import { date, isoDay } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours } from "../../arguments/quantity";
 import { meterRunsBack } from "../../arguments/serviceArguments";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { runningTime } from "../../models/servicePlan";
 
 export const args = cellArguments({ first_date: date, first_hours: hours, last_date: date, last_hours: hours });

@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, wholeTable } from "../../arguments/eachCell";
 import { listArguments, mostServices, readTasks, tooManyServices } from "../../arguments/serviceArguments";
-import { CellError, noAnswer } from "../../excel/cellValues";
+import { CellError, noAnswer } from "../../cells/cellValues";
 import { partsNeeded as sumParts, serviceList } from "../../models/servicePlan";
 
 export const args = cellArguments(listArguments);

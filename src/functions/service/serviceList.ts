@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, wholeTable } from "../../arguments/eachCell";
 import { listArguments, mostServices, readTasks, tooManyServices } from "../../arguments/serviceArguments";
-import { CellError, dateCell, noAnswer } from "../../excel/cellValues";
+import { CellError, dateCell, noAnswer } from "../../cells/cellValues";
 import { serviceList as listServices } from "../../models/servicePlan";
 
 export const args = cellArguments(listArguments);

@@ -3,7 +3,7 @@ import { column } from "../../arguments/column";
 import { date, isoDay } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days } from "../../arguments/quantity";
-import { dateCell, noAnswer } from "../../excel/cellValues";
+import { dateCell, noAnswer } from "../../cells/cellValues";
 import { lastVisit } from "../../models/servicePlan";
 
 export const args = cellArguments({ due_date: date, visit_dates: column(date), late: days.whole().default(0) });

@@ -5,7 +5,7 @@ import { grid } from "../../arguments/grid";
 import { litresPerHour } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
 import { airCelsius, siteAltitude } from "../../arguments/siteAir";
-import { type CellError, invalid } from "../../excel/cellValues";
+import { type CellError, invalid } from "../../cells/cellValues";
 import { interpolateTable } from "../../models/derating";
 
 export const args = cellArguments({

@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { date } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
-import { dateCell, invalid, noAnswer } from "../../excel/cellValues";
+import { dateCell, invalid, noAnswer } from "../../cells/cellValues";
 import { lastDay } from "../../models/calendar";
 import { daysOfSupply } from "../../models/stock";
 import { cutDownThings } from "../../models/wholeNumbers";

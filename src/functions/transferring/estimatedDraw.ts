@@ -4,7 +4,7 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { metal as metalWord } from "../../arguments/metal";
 import { metalCelsius, vesselGauge } from "../../arguments/oxygenState";
 import { fraction, kilograms, litres } from "../../arguments/quantity";
-import { invalid } from "../../excel/cellValues";
+import { invalid } from "../../cells/cellValues";
 import { exceeds } from "../../models/exceeds";
 import { coolDownLoss, estimatedDraw as drawFor } from "../../models/metals";
 

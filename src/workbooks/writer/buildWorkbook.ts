@@ -1,6 +1,6 @@
 import type { Cell, CellStyle, DataValidation, NamedRange, WriteSheet } from "hucre";
 import { writeXlsx } from "hucre/xlsx";
-import { isCellDate, isErrorCell } from "../../excel/cellValues";
+import { isCellDate, isErrorCell } from "../../cells/cellValues";
 import {
   absolute,
   absoluteReference,
@@ -13,7 +13,7 @@ import {
   sheetAndRange,
   type Area,
   type Place,
-} from "./addresses";
+} from "../../cells/addresses";
 import { formulaKey, type CachedCell, type Calculate, type CalculatedValues } from "./calculation";
 import { chartPart } from "./chartPart";
 import type { CellDescription, SheetDescription, SpillLook, Validation, WorkbookDescription } from "./description";

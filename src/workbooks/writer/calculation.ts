@@ -1,5 +1,5 @@
-import type { CellDate, CellError } from "../../excel/cellValues";
-import { addressOf, type Place } from "./addresses";
+import type { CellDate, CellError } from "../../cells/cellValues";
+import { addressOf, type Place } from "../../cells/addresses";
 import type { Scalar } from "./description";
 
 /** A cell of a calculated result. An error from a built-in may carry any code; words are not kept in a file. */

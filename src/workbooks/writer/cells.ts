@@ -1,4 +1,4 @@
-import { addressOf, placeOf } from "./addresses";
+import { addressOf, placeOf } from "../../cells/addresses";
 import type { CellDescription, Cells, Scalar } from "./description";
 import type { Role } from "./theme";
 

@@ -1,5 +1,5 @@
-import { isCellDate } from "../../excel/cellValues";
-import { absoluteReference, areaOf, placesIn, sheetAndRange, type Place } from "./addresses";
+import { isCellDate } from "../../cells/cellValues";
+import { absoluteReference, areaOf, placesIn, sheetAndRange, type Place } from "../../cells/addresses";
 import type { ChartDescription, ChartSeries } from "./description";
 import { colours, fontName, seriesLooks } from "./theme";
 import type { CachedCell } from "./calculation";

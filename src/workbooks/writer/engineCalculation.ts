@@ -1,5 +1,5 @@
 import type { Engine } from "../../engine/engine";
-import { addressOf, placeOf } from "./addresses";
+import { addressOf, placeOf } from "../../cells/addresses";
 import { formulaKey, type CachedCell, type Calculate } from "./calculation";
 
 /** Has the local engine work out a workbook's formulas. The caller disposes of the engine. */

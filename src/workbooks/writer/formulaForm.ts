@@ -1,5 +1,5 @@
-import { callsIn, parseFormula, type FormulaNode } from "../../engine/formulaTree";
-import { toStored } from "../../engine/storedFormula";
+import { callsIn, parseFormula, type FormulaNode } from "../../cells/formulaTree";
+import { toStored } from "../../cells/storedFormula";
 
 /** Recalculated on every change, or on opening: a file with one never keeps its cached values. */
 const volatile = new Set(["NOW", "TODAY", "RAND", "RANDBETWEEN", "RANDARRAY", "OFFSET", "INDIRECT", "INFO", "CELL"]);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { cascadeFill } from "../../../src/functions/cylinders/cascadeFill";
 import { cylinderContent } from "../../../src/functions/cylinders/cylinderContent";
-import { CellError } from "../../../src/excel/cellValues";
+import { CellError } from "../../../src/cells/cellValues";
 import rows from "../../reference/cylinders.json";
 import { oneNumber } from "../oneCell";
 

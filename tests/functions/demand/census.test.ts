@@ -4,7 +4,7 @@ import { flowAtLevel } from "../../../src/functions/demand/flowAtLevel";
 import { sharedCensus } from "../../../src/functions/demand/sharedCensus";
 import { turnedAwayShare } from "../../../src/functions/demand/turnedAwayShare";
 import { sparesToKeep } from "../../../src/functions/stock/sparesToKeep";
-import { CellError } from "../../../src/excel/cellValues";
+import { CellError } from "../../../src/cells/cellValues";
 import rows from "../../reference/census.json";
 import { checkRows } from "../../reference/rows";
 import { errorOf, oneCell, oneNumber } from "../oneCell";

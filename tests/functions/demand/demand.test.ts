@@ -6,7 +6,7 @@ import { demandFromLog } from "../../../src/functions/demand/demandFromLog";
 import { demandTable } from "../../../src/functions/demand/demandTable";
 import { designFlow } from "../../../src/functions/demand/designFlow";
 import { surgeDemand } from "../../../src/functions/demand/surgeDemand";
-import { CellError } from "../../../src/excel/cellValues";
+import { CellError } from "../../../src/cells/cellValues";
 import rows from "../../reference/demand.json";
 import { checkRows } from "../../reference/rows";
 import { errorOf, oneNumber } from "../oneCell";

@@ -1,4 +1,4 @@
-import { CellError } from "../../../src/excel/cellValues";
+import { CellError } from "../../../src/cells/cellValues";
 import { lossFromReadings } from "../../../src/functions/holding/lossFromReadings";
 import norris from "../../reference/norris.json";
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { stockPlan } from "../../../src/functions/plan/stockPlan";
-import { CellError } from "../../../src/excel/cellValues";
+import { CellError } from "../../../src/cells/cellValues";
 import worked from "../../reference/stockPlanTenDays.json";
 import { columnOf, consecutive, firstOfMarch, records, workedCells } from "./planCells";
 

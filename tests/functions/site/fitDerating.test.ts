@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { deratedRate } from "../../../src/functions/site/deratedRate";
 import { fitDerating } from "../../../src/functions/site/fitDerating";
-import { CellError } from "../../../src/excel/cellValues";
+import { CellError } from "../../../src/cells/cellValues";
 import reference from "../../reference/deratingFit.json";
 import { oneNumber } from "../oneCell";
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { rateFromTable } from "../../../src/functions/site/rateFromTable";
-import { CellError } from "../../../src/excel/cellValues";
+import { CellError } from "../../../src/cells/cellValues";
 
 const altitudes = [[0], [2000]];
 const temperatures = [[20, 40]];

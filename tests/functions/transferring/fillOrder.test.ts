@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { CellError } from "../../../src/excel/cellValues";
+import type { CellError } from "../../../src/cells/cellValues";
 import { fillOrder } from "../../../src/functions/transferring/fillOrder";
 
 const columnOf = (cells: readonly unknown[]): unknown[][] => cells.map((cell) => [cell]);

@@ -16,7 +16,7 @@ import {
   type Scalar,
   type SheetDescription,
 } from "../../writer";
-import { addressOf, rangeOf } from "../../writer/addresses";
+import { addressOf, rangeOf } from "../../../cells/addresses";
 
 /** Where the table of an example stands, and its expected cells. */
 export interface TablePlace {

@@ -1,5 +1,5 @@
-import { parseFormula, printFormula } from "../../src/engine/formulaTree";
-import { toStored, toTyped } from "../../src/engine/storedFormula";
+import { parseFormula, printFormula } from "../../src/cells/formulaTree";
+import { toStored, toTyped } from "../../src/cells/storedFormula";
 
 const ids = ["HOURS_TO_FILL", "FULL_AT", "STOCK_PLAN", "TWO.PARTS"];
 

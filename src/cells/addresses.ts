@@ -1,4 +1,4 @@
-import { cellName, cellOfName } from "../../engine/cellName";
+import { cellName, cellOfName } from "./cellName";
 
 /** A cell by zero-based row and column. */
 export interface Place {
