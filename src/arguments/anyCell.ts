@@ -1,4 +1,3 @@
-import type { CellError } from "../cells/cellValues";
 import { isErrorCell } from "../cells/cellValues";
 import { type CellArgument, type Failure, isBlank, plainCell, refuse } from "./argument";
 
@@ -14,7 +13,7 @@ export class AnyCellArgument implements CellArgument<number | string | boolean> 
   readonly wholeOnly = false;
 
   read(cell: unknown, label: string): number | string | boolean | Failure {
-    if (isErrorCell(cell)) return cell as CellError;
+    if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
     if (isBlank(plain)) return refuse(label, "is blank; enter the cell to check");
     if (typeof plain === "number" || typeof plain === "string" || typeof plain === "boolean") return plain;

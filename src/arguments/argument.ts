@@ -1,7 +1,6 @@
-import { CellError, invalid, isErrorCell } from "../cells/cellValues";
+import { CellError, type Cells, invalid, isErrorCell } from "../cells/cellValues";
 
-/** A range as it comes in, row by row. */
-export type Cells = readonly (readonly unknown[])[];
+export type { Cells };
 
 /** Anything that is not a value: our error with words, or an error cell that came in and goes out unchanged. */
 export type Failure = CellError;

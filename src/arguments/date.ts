@@ -1,4 +1,3 @@
-import type { CellError } from "../cells/cellValues";
 import { isErrorCell } from "../cells/cellValues";
 import { daysInMonth, epochSerial, lastDay, serialOfDay } from "../models/calendar";
 import { type CellArgument, type Failure, formatNumber, isBlank, plainCell, quoteCell, refuse } from "./argument";
@@ -60,7 +59,7 @@ export class DateArgument<T extends number | undefined = number> implements Cell
   }
 
   read(cell: unknown, label: string): T | Failure {
-    if (isErrorCell(cell)) return cell as CellError;
+    if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
     if (isBlank(plain)) return this.optional ? (undefined as T) : refuse(label, "is blank; enter a date");
     if (typeof plain === "string") {

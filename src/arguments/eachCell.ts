@@ -1,7 +1,5 @@
-import { type CellError, type CellResult, type CellTable, invalid, noAnswer } from "../cells/cellValues";
+import { type CellError, type CellResult, type CellTable, type Cells, invalid, noAnswer } from "../cells/cellValues";
 import { type Argument, type CellArgument, type Primitive, type RangeArgument, isFailure } from "./argument";
-
-type Cells = readonly (readonly unknown[])[];
 
 /** Arguments as Excel hands them over: 2-D arrays, a single cell as [[v]], omitted ones as null or undefined. */
 export type Given = readonly (Cells | null | undefined)[];
@@ -16,6 +14,8 @@ export interface CellArguments<A extends Readonly<Record<string, Argument>>> {
   readonly names: readonly (keyof A & string)[];
   readonly readers: readonly Argument[];
   readonly takesRange: boolean;
+  /** One value a cell, or a table with a header row. */
+  readonly gives: "cells" | "table";
   /**
    * Gives a list of values, one an argument in order, their names. Names that stand once on a prototype are read several
    * times quicker than names set on an object for each call.
@@ -23,8 +23,26 @@ export interface CellArguments<A extends Readonly<Record<string, Argument>>> {
   readonly Named: new (inOrder: readonly unknown[]) => object;
 }
 
-/** Names the arguments of a function (snake_case, in order) and how each is read. */
-export function cellArguments<A extends Readonly<Record<string, Argument>>>(byName: A): CellArguments<A> {
+/** The arguments of a function that returns a table. */
+export interface TableArguments<A extends Readonly<Record<string, Argument>>> extends CellArguments<A> {
+  readonly gives: "table";
+}
+
+type Named = Readonly<Record<string, Argument>>;
+
+/** Names the arguments of a function of single values (snake_case, in order) and how each is read. */
+export const cellArguments = <A extends Named>(byName: A): CellArguments<A> => ({
+  ...inOrder(byName),
+  gives: "cells",
+});
+
+/** The same for a function that returns a table. */
+export const tableArguments = <A extends Named>(byName: A): TableArguments<A> => ({
+  ...inOrder(byName),
+  gives: "table",
+});
+
+function inOrder<A extends Named>(byName: A): Omit<CellArguments<A>, "gives"> {
   const names = Object.keys(byName) as (keyof A & string)[];
   const readers = names.map((name) => byName[name]!);
   class Named {
@@ -128,7 +146,8 @@ function broadcast<A extends Readonly<Record<string, Argument>>>(
 ): CellTable {
   const { names, readers } = args;
   const { rows, columns } = extentOf(readers, given);
-  const ranges: Record<string, unknown> = {};
+  /** Ranges are read once; the places of single cells are filled anew for each result. */
+  const ranges: unknown[] = new Array(names.length);
   const cellIndexes: number[] = [];
   for (let index = 0; index < names.length; index++) {
     const reader = readers[index]!;
@@ -138,7 +157,7 @@ function broadcast<A extends Readonly<Record<string, Argument>>>(
     }
     const range = reader.readRange(given[index], names[index]!);
     if (isFailure(range)) return failEverywhere(args, given, range);
-    ranges[names[index]!] = range;
+    ranges[index] = range;
   }
 
   const noPartner = (index: number, byRow: boolean): CellError => {
@@ -155,7 +174,7 @@ function broadcast<A extends Readonly<Record<string, Argument>>>(
   for (let row = 0; row < rows; row++) {
     const line: CellResult[] = [];
     for (let column = 0; column < columns; column++) {
-      const values: Record<string, unknown> = args.takesRange ? { ...ranges } : {};
+      const list = ranges.slice();
       let failure: CellError | undefined;
       for (const index of cellIndexes) {
         const cells = given[index];
@@ -173,9 +192,9 @@ function broadcast<A extends Readonly<Record<string, Argument>>>(
           failure = value;
           break;
         }
-        values[names[index]!] = value;
+        list[index] = value;
       }
-      line.push(failure ?? asResult(formula(values as Values<A>)));
+      line.push(failure ?? asResult(formula(new args.Named(list) as Values<A>)));
     }
     result.push(line);
   }
@@ -187,12 +206,12 @@ function broadcast<A extends Readonly<Record<string, Argument>>>(
  * a range is refused; any bad cell or error cell makes the whole result that error.
  */
 export function wholeTable<A extends Readonly<Record<string, Argument>>>(
-  args: CellArguments<A>,
+  args: TableArguments<A>,
   given: Given,
   formula: (values: Values<A>) => CellTable | CellError,
 ): CellTable {
   const { names, readers } = args;
-  const values: Record<string, unknown> = {};
+  const list: unknown[] = [];
   for (let index = 0; index < names.length; index++) {
     const name = names[index]!;
     const reader = readers[index]!;
@@ -200,7 +219,7 @@ export function wholeTable<A extends Readonly<Record<string, Argument>>>(
     if (reader.shape === "range") {
       const range = reader.readRange(cells, name);
       if (isFailure(range)) return [[range]];
-      values[name] = range;
+      list.push(range);
       continue;
     }
     if (cells && (cells.length > 1 || (cells[0]?.length ?? 0) > 1)) {
@@ -208,9 +227,9 @@ export function wholeTable<A extends Readonly<Record<string, Argument>>>(
     }
     const value = readCell(reader, cells?.[0]?.[0], name);
     if (typeof value === "object") return [[value]];
-    values[name] = value;
+    list.push(value);
   }
-  const result = formula(values as Values<A>);
+  const result = formula(new args.Named(list) as Values<A>);
   if (!Array.isArray(result)) return [[result]];
   return result.map((line) => line.map(asResult));
 }

@@ -1,6 +1,7 @@
 import { type CellArgument, type Failure, plainCell } from "./argument";
 import { Quantity } from "./quantity";
-import { type Measure, barPerPsi, unitKey } from "./units";
+import { barPerPsi } from "../models/unitFactors";
+import { type Measure, unitKey } from "./units";
 
 /** A cylinder's size factor [L/psi], more than 0; the letter of a size stands for its factor. */
 class FactorArgument implements CellArgument<number> {

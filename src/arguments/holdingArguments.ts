@@ -1,12 +1,13 @@
+import { defaults } from "../models/defaults";
 import { days, litres, litresPerDay } from "./quantity";
 
 /** What the functions of a standing vessel share, in order. */
 export const holdingArguments = {
   level: litres,
   capacity: litres.positive(),
-  daily_draw: litresPerDay.default(0),
-  empty_days: days.positive().default(8),
-  daily_made: litresPerDay.default(0),
+  daily_draw: litresPerDay.default(defaults.daily_draw),
+  empty_days: days.positive().default(defaults.empty_days),
+  daily_made: litresPerDay.default(defaults.daily_made),
 };
 
 /** The same as the model takes it. */

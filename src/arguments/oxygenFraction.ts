@@ -1,3 +1,4 @@
+import { defaults } from "../models/defaults";
 import { type CellError, invalid } from "../cells/cellValues";
 import { formatNumber } from "./argument";
 import { oxygenInAir } from "../models/roomOxygen";
@@ -7,7 +8,7 @@ import { fraction } from "./quantity";
 export const breathedFraction = fraction.between(oxygenInAir, 1);
 
 /** Oxygen fraction of a source that is richer than air. */
-export const sourcePurity = fraction.aboveTo(oxygenInAir, 1).default(0.93);
+export const sourcePurity = fraction.aboveTo(oxygenInAir, 1).default(defaults.source_purity);
 
 /** Words against a fraction that no mixture of the source with air gives. */
 export const refuseRicherThanSource = (fio2: number, purity: number): CellError | undefined =>

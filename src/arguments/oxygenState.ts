@@ -1,3 +1,4 @@
+import { zeroCelsius } from "../models/referenceConditions";
 import { cylinderPressureRange, cylinderTemperatureRange } from "../models/cylinder";
 import { formatNumber } from "./argument";
 import { gaugeBar, Quantity } from "./quantity";
@@ -50,4 +51,4 @@ export const boilingCelsius = new Quantity(measures.temperature, {
 });
 
 /** Temperature of metal that liquid cools [°C], up to 60. */
-export const metalCelsius = new Quantity(measures.temperature).between(-273.15, 60);
+export const metalCelsius = new Quantity(measures.temperature).between(-zeroCelsius, 60);

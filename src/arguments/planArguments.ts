@@ -1,3 +1,4 @@
+import { defaults } from "../models/defaults";
 import { CellError, invalid } from "../cells/cellValues";
 import { formatNumber } from "./argument";
 import { type DailyAmount, DailyAmountsArgument, column } from "./column";
@@ -26,10 +27,10 @@ export const planArguments = {
     capacity_each: litres.positive(),
   }),
   opening: litres,
-  draw_ratio: number.atLeast(1).default(1.25),
-  empty_days: days.positive().default(8),
+  draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
+  empty_days: days.positive().default(defaults.empty_days),
   restart_hours: hours.mayBeOmitted(),
-  same_day: flag.default(false),
+  same_day: flag.default(defaults.same_day),
 };
 
 /** Days must follow one another without a gap, 1 to 2,000 of them. */

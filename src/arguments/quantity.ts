@@ -1,5 +1,6 @@
+import { type Default } from "../models/defaults";
+import { zeroCelsius } from "../models/referenceConditions";
 import * as z from "zod/mini";
-import type { CellError } from "../cells/cellValues";
 import { isErrorCell } from "../cells/cellValues";
 import { type CellArgument, type Failure, formatNumber, isBlank, plainCell, quoteCell, refuse } from "./argument";
 import { type Measure, measuredBy, measures, unitKey } from "./units";
@@ -143,7 +144,7 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
   }
 
   /** What an omitted or blank cell stands for. */
-  default(value: number): Quantity<number> {
+  default({ value }: Default<number>): Quantity<number> {
     return new Quantity<number>(this.measure, this.limits, this.wholeOnly, value, true);
   }
 
@@ -212,7 +213,7 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
   }
 
   read(cell: unknown, label: string): T | Failure {
-    if (isErrorCell(cell)) return cell as CellError;
+    if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
     if (isBlank(plain)) {
       if (this.optional) return this.defaultValue as T;
@@ -252,7 +253,7 @@ export const gaugePsi = notNegative(measures.gaugePsi);
 /** Station pressure [kPa absolute]. */
 export const absoluteKpa = of(measures.absoluteKpa);
 /** Temperature [°C], not below absolute zero. */
-export const celsius = of(measures.temperature).atLeast(-273.15);
+export const celsius = of(measures.temperature).atLeast(-zeroCelsius);
 /** Share lost for each degree [1/°C]; 0 or more. */
 export const perDegree = notNegative(measures.degreeLoss);
 /** Geopotential altitude [m]. */

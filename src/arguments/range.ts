@@ -173,6 +173,6 @@ export const rawRange = new RawRange();
 
 /** The first error cell of a range, which goes out unchanged. */
 export function firstErrorIn(cells: Cells): CellError | undefined {
-  for (const line of cells) for (const cell of line) if (isErrorCell(cell)) return cell as CellError;
+  for (const line of cells) for (const cell of line) if (isErrorCell(cell)) return cell;
   return undefined;
 }

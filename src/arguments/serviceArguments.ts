@@ -1,3 +1,4 @@
+import { defaults } from "../models/defaults";
 import { CellError, invalid } from "../cells/cellValues";
 import { formatNumber } from "./argument";
 import { date, isoDay } from "./date";
@@ -23,7 +24,7 @@ export const hoursPerDay = new Quantity({
 }).aboveTo(0, 24);
 
 /** A share of the interval that harsh conditions leave. */
-export const harsh = fraction.aboveTo(0, 1).default(1);
+export const harsh = fraction.aboveTo(0, 1).default(defaults.harsh);
 
 /** An hour meter only counts up. */
 export const meterRunsBack = (

@@ -1,5 +1,5 @@
+import { type Default } from "../models/defaults";
 import * as z from "zod/mini";
-import type { CellError } from "../cells/cellValues";
 import { isErrorCell } from "../cells/cellValues";
 import { type CellArgument, type Failure, isBlank, plainCell, quoteCell, refuse } from "./argument";
 
@@ -22,7 +22,7 @@ export class TextArgument<T extends string | undefined = string> implements Cell
     readonly optional = false,
   ) {}
 
-  default(value: string): TextArgument<string> {
+  default({ value }: Default<string>): TextArgument<string> {
     return new TextArgument<string>(value, true);
   }
 
@@ -31,7 +31,7 @@ export class TextArgument<T extends string | undefined = string> implements Cell
   }
 
   read(cell: unknown, label: string): T | Failure {
-    if (isErrorCell(cell)) return cell as CellError;
+    if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
     if (isBlank(plain)) return this.optional ? (this.defaultValue as T) : refuse(label, "is blank; enter text");
     const result = z.safeParse(spoken, plain);
@@ -59,7 +59,7 @@ export class ChoiceArgument<T extends string | undefined> implements CellArgumen
     readonly optional = false,
   ) {}
 
-  default(value: NonNullable<T>): ChoiceArgument<NonNullable<T>> {
+  default({ value }: Default<NonNullable<T>>): ChoiceArgument<NonNullable<T>> {
     return new ChoiceArgument<NonNullable<T>>(this.choices, this.aliases, value, true);
   }
 
@@ -68,7 +68,7 @@ export class ChoiceArgument<T extends string | undefined> implements CellArgumen
   }
 
   read(cell: unknown, label: string): T | Failure {
-    if (isErrorCell(cell)) return cell as CellError;
+    if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
     const wanted = `enter ${this.choices.slice(0, -1).join(", ")} or ${this.choices[this.choices.length - 1]}`;
     if (isBlank(plain)) return this.optional ? (this.defaultValue as T) : refuse(label, `is blank; ${wanted}`);
@@ -106,12 +106,12 @@ export class FlagArgument<T extends boolean | undefined = boolean> implements Ce
     readonly optional = false,
   ) {}
 
-  default(value: boolean): FlagArgument<boolean> {
+  default({ value }: Default<boolean>): FlagArgument<boolean> {
     return new FlagArgument<boolean>(value, true);
   }
 
   read(cell: unknown, label: string): T | Failure {
-    if (isErrorCell(cell)) return cell as CellError;
+    if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
     if (isBlank(plain))
       return this.optional ? (this.defaultValue as T) : refuse(label, "is blank; enter TRUE or FALSE");

@@ -2,6 +2,18 @@
  * Units that text in a cell may carry, one measure a quantity. Factors are exact where NIST SP 811 (2008), appendix B.8,
  * marks them exact, and are otherwise derived from exact ones.
  */
+import { zeroCelsius } from "../models/referenceConditions";
+import {
+  barPerPsi,
+  cubicFoot,
+  foot,
+  gallon,
+  horsepower,
+  inch,
+  inchOfMercury,
+  millimetreOfMercury,
+  pound,
+} from "../models/unitFactors";
 
 /** value in base unit = number × factor + offset */
 export interface Conversion {
@@ -22,16 +34,6 @@ export interface Measure {
   /** The unit that a bare number out of range most often is in. */
   readonly mistakenFor?: string;
 }
-
-const foot = 0.3048;
-const inch = 0.0254;
-const pound = 0.45359237;
-const gallon = 3.785411784;
-const cubicFoot = 28.316846592;
-/** One pound-force per square inch in bar: 0.45359237 × 9.80665 / 0.0254² Pa. */
-export const barPerPsi = (pound * 9.80665) / (inch * inch) / 1e5;
-/** Mechanical horsepower, 550 ft·lbf/s, in kW. */
-const horsepower = (550 * foot * pound * 9.80665) / 1000;
 
 /** Spellings are compared without case, spaces, superscripts or full stops. */
 export const unitKey = (unit: string): string =>
@@ -154,9 +156,8 @@ export const measures = {
       Pa: 0.001,
       "bar bara": 100,
       psia: barPerPsi * 100,
-      /** Conventional inch of mercury, NIST SP 811. */
-      inHg: 3.386389,
-      mmHg: 0.1333224,
+      inHg: inchOfMercury,
+      mmHg: millimetreOfMercury,
     }),
     "hPa",
   ),
@@ -167,7 +168,7 @@ export const measures = {
     () => ({
       "°C C degC celsius": 1,
       "°F F degF fahrenheit": { factor: 5 / 9, offset: -160 / 9 },
-      "K kelvin": { factor: 1, offset: -273.15 },
+      "K kelvin": { factor: 1, offset: -zeroCelsius },
     }),
     "°F",
   ),

@@ -1,3 +1,4 @@
+import { type CellCall } from "../cells/cellValues";
 import type { FunctionRecord } from "./record";
 
 /** A formula of OXYGEN calls and constants, as examples are written: no cell references, no operators but a sign. */
@@ -71,7 +72,7 @@ export function parseConstantFormula(formula: string): Call {
   return parsed;
 }
 
-export type CallById = (id: string) => ((...cells: any[]) => any[][]) | undefined;
+export type CallById = (id: string) => CellCall | undefined;
 
 /** The 2-D arrays a call hands over, nested calls evaluated. */
 export function argumentCells(call: Call, byId: CallById): (unknown[][] | undefined)[] {

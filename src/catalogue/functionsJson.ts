@@ -18,8 +18,7 @@ export function functionsJson(found: readonly ReadFunction[]): object {
   const functions = found.map(({ record, metadata }) => {
     const parameters = metadata.parameters.map((parameter, index) => {
       const argument = record.arguments[index]!;
-      const unit = argument.unit === "" ? "" : ` [${argument.unit}]`;
-      const patched = { ...parameter, description: `${argument.description}${unit}` };
+      const patched = { ...parameter, description: argument.description };
       if (!argument.choices) return patched;
       const id = enumId(record.id, argument.name);
       enums.push({

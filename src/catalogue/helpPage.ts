@@ -42,10 +42,10 @@ ${record.caution ? `<p class="caution"><b>Caution.</b> ${escaped(record.caution)
 ${record.arguments
   .map(
     (argument) =>
-      `<div><dt><code>${argument.name}</code>${argument.unit ? ` <span class="unit">${escaped(argument.unit)}</span>` : ""}${argument.optional ? ' <span class="unit">optional</span>' : ""}</dt><dd>${escaped(argument.description)}${argument.choices ? ` (${escaped(argument.choices.join(", "))})` : ""}${argument.shape === "range" ? ". A range." : ""}</dd></div>`,
+      `<div><dt><code>${argument.name}</code>${argument.optional ? ' <span class="unit">optional</span>' : ""}</dt><dd>${escaped(argument.description)}${argument.choices ? ` (${escaped(argument.choices.join(", "))})` : ""}${argument.shape === "range" ? ". A range." : ""}</dd></div>`,
   )
   .join("\n")}
-<div><dt>Result${record.result.unit ? ` <span class="unit">${escaped(record.result.unit)}</span>` : ""}</dt><dd>${escaped(record.result.description)}${record.result.table ? ". A table that spills." : ""}</dd></div>
+<div><dt>Result</dt><dd>${escaped(record.result.description)}${record.result.table ? ". A table that spills." : ""}</dd></div>
 <div><dt>Rule</dt><dd>${escaped(record.rule)}</dd></div>
 <div><dt>Range</dt><dd>${escaped(record.range)}</dd></div>
 <div><dt>Source</dt><dd>${escaped(record.source)}</dd></div>

@@ -1,3 +1,4 @@
+import { type CellCall } from "../cells/cellValues";
 import fs from "node:fs";
 import path from "node:path";
 import { parseTree, type IFunction } from "custom-functions-metadata/lib/parseTree";
@@ -21,7 +22,7 @@ export interface ReadFunction {
   /** Name of the exported function, which is also the file's name. */
   exportName: string;
   /** The function itself. */
-  call: (...cells: any[]) => any[][];
+  call: CellCall;
   args: CellArguments<Record<string, Argument>>;
 }
 
@@ -39,11 +40,8 @@ const exportNameOf = (id: string): string =>
 export const defaultWords = (value: number | string | boolean): string =>
   typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : String(value);
 
-/** The description without its unit in brackets, which has a field of its own. */
-const splitUnit = (words: string): { unit: string; text: string } => {
-  const match = /\s*\[([^\]]+)\]/.exec(words);
-  return match ? { unit: match[1]!, text: words.replace(match[0], "") } : { unit: "", text: words };
-};
+/** The unit that words name in brackets, "" where they name none. */
+const unitIn = (words: string): string => /\[([^\]]+)\]/.exec(words)?.[1] ?? "";
 
 function readArgument(
   fail: (rule: string) => never,
@@ -55,7 +53,7 @@ function readArgument(
   if (description === "") fail(`argument ${name} has no description (is its @param misspelt?)`);
   if (description.length > 512) fail(`the description of argument ${name} is longer than 512 characters`);
   if (parameter.dimensionality !== "matrix" || parameter.type !== "any") fail(`argument ${name} must be typed any[][]`);
-  const { unit, text } = splitUnit(description);
+  const unit = unitIn(description);
   if (unit !== schema.unit)
     fail(`argument ${name} has the unit [${unit}] in its words and [${schema.unit}] in its schema`);
   if (Boolean(parameter.optional) !== schema.optional) {
@@ -63,14 +61,13 @@ function readArgument(
       `argument ${name} is ${parameter.optional ? "optional" : "required"} in its words and ${schema.optional ? "optional" : "required"} in its schema`,
     );
   }
-  const record: ArgumentRecord = { name, description: text, unit, optional: schema.optional, shape: schema.shape };
+  if (/, (?:[-\d.]+|TRUE|FALSE) if omitted/.test(description))
+    fail(`argument ${name} names its default in its words; src/models/defaults.ts holds it and the words are added`);
+  const record: ArgumentRecord = { name, description, unit, optional: schema.optional, shape: schema.shape };
   const { defaultValue } = schema;
   if (defaultValue !== undefined) {
-    if (!text.endsWith(`, ${defaultWords(defaultValue)} if omitted`))
-      fail(`the words of argument ${name} must end with ", ${defaultWords(defaultValue)} if omitted"`);
     record.default = defaultValue;
-  } else if (/ if omitted$/.test(text) && /, [-\d.]+ if omitted$/.test(text)) {
-    fail(`argument ${name} names a default in its words and has none in its schema`);
+    record.description = `${description}, ${defaultWords(defaultValue)} if omitted`;
   }
   const choices = (schema as CellArgument).choices;
   if (choices) record.choices = [...choices];
@@ -115,7 +112,6 @@ function readFunctionFile(root: string, file: string, loaded: FunctionModule): R
     fail("has a required argument after an optional one");
 
   const returns = /@returns\s+([^\n]+)/.exec(source)?.[1]?.trim() ?? fail("has no @returns line");
-  const { unit, text } = splitUnit(returns);
   const folder = path.posix.dirname(file);
   if (!groups.some((group) => group.name === folder)) fail(`stands in the folder ${folder}, which is no group`);
   const { rule, range, source: ruleSource, caution, examples, seeAlso = [] } = loaded.about;
@@ -128,7 +124,7 @@ function readFunctionFile(root: string, file: string, loaded: FunctionModule): R
     group: folder,
     description,
     arguments: args,
-    result: { description: text, unit, table: /\bwholeTable\(/.test(source) },
+    result: { description: returns, unit: unitIn(returns), table: loaded.args.gives === "table" },
     rule,
     range,
     source: ruleSource,

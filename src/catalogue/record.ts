@@ -6,6 +6,7 @@ export type { Example };
 export interface ArgumentRecord {
   /** snake_case, as Excel's own functions write them. */
   name: string;
+  /** What it is, with its unit in brackets and what stands for it when left out. */
   description: string;
   /** Unit of a bare number, "" for counts and text. */
   unit: string;
@@ -26,6 +27,7 @@ export interface FunctionRecord {
   group: string;
   description: string;
   arguments: ArgumentRecord[];
+  /** The description names the unit in brackets. */
   result: { description: string; unit: string; table: boolean };
   rule: string;
   range: string;

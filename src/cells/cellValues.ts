@@ -3,6 +3,12 @@
  * `excel/boundary.ts` turns them into what Excel's runtime wants.
  */
 
+/** A range as it comes in, row by row. */
+export type Cells = readonly (readonly unknown[])[];
+
+/** A pure function as the catalogue lists it: ranges in, an array of rows out; a single cell is [[v]]. */
+export type CellCall = (...cells: any[]) => any[][];
+
 /** Codes whose words Excel shows to the user; any other code loses its message. */
 export type SpokenCode = "#VALUE!" | "#N/A";
 
@@ -57,7 +63,7 @@ export const isCellDate = (cell: unknown): cell is CellDate =>
  * Is this cell an error that came in? Three forms exist: our own (local engine), Excel's data-type form
  * (`allowErrorForDataTypeAny`), and the runtime's CustomFunctions.Error.
  */
-export const isErrorCell = (cell: unknown): boolean => {
+export const isErrorCell = (cell: unknown): cell is CellError => {
   if (typeof cell !== "object" || cell === null) return false;
   if (cell instanceof CellError) return true;
   const shape = cell as { type?: unknown; basicType?: unknown; code?: unknown };

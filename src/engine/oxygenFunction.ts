@@ -1,3 +1,4 @@
+import { type CellCall } from "../cells/cellValues";
 import type { Nullable } from "@univerjs/core";
 import {
   ArrayValueObject,
@@ -12,7 +13,7 @@ import { errorWithWords, wordsOfValue } from "./cellError";
 import { isArrayValue } from "./engineValue";
 
 /** A function of the add-in: its id without namespace, and its call on 2-D arrays of cells. */
-export type EngineFunction = readonly [id: string, call: (...cells: any[]) => any[][]];
+export type EngineFunction = readonly [id: string, call: CellCall];
 
 /** An error that came in, in the form of Excel's data types; `value` brings it back out unchanged. */
 interface IncomingError {

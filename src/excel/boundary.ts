@@ -1,7 +1,4 @@
-import { isCellDate, isErrorCell, CellError } from "../cells/cellValues";
-
-/** A pure function as the catalogue lists it: 2-D arrays in, a 2-D array out. */
-export type PureCall = (...cells: any[]) => any[][];
+import { type CellCall, isCellDate, isErrorCell, CellError } from "../cells/cellValues";
 
 /** The most characters one Excel cell can hold (Microsoft, "Excel specifications and limits"). */
 const mostCharacters = 32767;
@@ -71,7 +68,7 @@ const fromHost = (given: unknown): unknown =>
  * `CustomFunctions.Error` exists only once the host runtime is up; it is named here inside calls alone.
  */
 export const wrapForExcel =
-  (call: PureCall) =>
+  (call: CellCall) =>
   (...given: unknown[]): unknown[][] => {
     try {
       const cells = given.filter((cell) => !isInvocation(cell)).slice(0, call.length);

@@ -1,3 +1,4 @@
+import { cubicFoot, gallon, pound } from "./unitFactors";
 import {
   absoluteFromGauge,
   compressibility,
@@ -42,11 +43,6 @@ export const gasFromALitre = (pressure: number, gasCelsius: number, gasPressure:
 /** What an amount of oxygen may be stated in. */
 export type AmountUnit = "liquid L" | "liquid gal" | "gas L" | "gas m3" | "gas ft3" | "kg" | "lb";
 
-// Exact factors of NIST SP 811, appendix B.8.
-const litresPerGallon = 3.785411784;
-const litresPerCubicFoot = 28.316846592;
-const kilogramsPerPound = 0.45359237;
-
 /** Kilograms in one of a unit; liquid saturated at 1 atm, gas at 1 atm and a temperature [°C]. */
 function kilogramsIn(unit: AmountUnit, gasCelsius: number): number {
   const liquid = (): number => saturationAtPressure(standardAtmosphere).liquidDensity / 1000;
@@ -55,17 +51,17 @@ function kilogramsIn(unit: AmountUnit, gasCelsius: number): number {
     case "liquid L":
       return liquid();
     case "liquid gal":
-      return liquid() * litresPerGallon;
+      return liquid() * gallon;
     case "gas L":
       return gas();
     case "gas m3":
       return gas() * 1000;
     case "gas ft3":
-      return gas() * litresPerCubicFoot;
+      return gas() * cubicFoot;
     case "kg":
       return 1;
     case "lb":
-      return kilogramsPerPound;
+      return pound;
   }
 }
 

@@ -6,16 +6,18 @@
  * Constants of the standard: g 9.80665 m/s², R 287.05287 J/(kg·K), T₀ 288.15 K, p₀ 101.325 kPa, ρ₀ 1.225 kg/m³,
  * β −0.0065 K/m.
  */
-const gravity = 9.80665;
+import { standardAtmosphereKpa, zeroCelsius } from "./referenceConditions";
+import { standardGravity } from "./unitFactors";
+
 const airGasConstant = 287.05287;
 const lapseRate = -0.0065;
 /** K at sea level */
 const seaLevelTemperature = 288.15;
 /** kPa at sea level */
-export const seaLevelPressure = 101.325;
+export const seaLevelPressure = standardAtmosphereKpa;
 /** kg/m³ at sea level */
 export const seaLevelAirDensity = 1.225;
-const pressureExponent = -gravity / (lapseRate * airGasConstant);
+const pressureExponent = -standardGravity / (lapseRate * airGasConstant);
 
 /** m, geopotential */
 export const altitudeRange = { least: -500, most: 11000 } as const;
@@ -23,7 +25,8 @@ export const altitudeRange = { least: -500, most: 11000 } as const;
 export const airTemperatureRange = { least: -90, most: 60 } as const;
 
 /** Standard temperature [°C] at a geopotential altitude [m]. */
-export const standardTemperature = (altitude: number): number => seaLevelTemperature + lapseRate * altitude - 273.15;
+export const standardTemperature = (altitude: number): number =>
+  seaLevelTemperature + lapseRate * altitude - zeroCelsius;
 
 /** Standard pressure [kPa] at a geopotential altitude [m]. */
 export const airPressure = (altitude: number): number =>
@@ -35,7 +38,7 @@ export const altitudeFromPressure = (pressureKpa: number): number =>
 
 /** Density [kg/m³] of dry air at the standard pressure of an altitude [m] and an actual temperature [°C]. */
 export const airDensity = (altitude: number, temperatureC: number): number =>
-  (airPressure(altitude) * 1000) / (airGasConstant * (temperatureC + 273.15));
+  (airPressure(altitude) * 1000) / (airGasConstant * (temperatureC + zeroCelsius));
 
 /** That density over 1.225 kg/m³. */
 export const airDensityRatio = (altitude: number, temperatureC: number): number =>

@@ -1,9 +1,5 @@
+import { defaults } from "./defaults";
 import { airPressure, seaLevelPressure } from "./atmosphere";
-
-/** °C at which plants are rated here (70 °F); common practice, no source. */
-const defaultRatedTemperature = 21.1;
-/** Share of the rate lost per °C above the rated temperature; own planning default. */
-const defaultLossPerDegree = 0.01;
 
 /**
  * Share of the rated rate that is left at a site: (p/p₀)·(1 − loss·max(0, T − T rated)), never above 1, never below 0.
@@ -105,7 +101,7 @@ export function fitDerating(
 ): DeratingFit {
   const logRates = rates.map(Math.log);
   const thinAir = altitudes.map((altitude) => airPressure(altitude) / seaLevelPressure);
-  const degrees = temperaturesC.map((t) => Math.max(0, t - defaultRatedTemperature));
+  const degrees = temperaturesC.map((t) => Math.max(0, t - defaults.rated_temperature.value));
   const count = rates.length;
   const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / count;
 
@@ -135,7 +131,7 @@ export function fitDerating(
 
   const warmest = Math.max(...degrees);
   const alike = degrees.every((d) => Math.abs(d - degrees[0]!) < 1e-9) && thinAir.every((share) => share <= 1);
-  if (count < 2 || warmest === 0 || alike) return answer(defaultLossPerDegree, false);
+  if (count < 2 || warmest === 0 || alike) return answer(defaults.loss_per_degree.value, false);
 
   const steps = 400;
   const most = (1 / warmest) * (1 - 1e-9);

@@ -1,4 +1,5 @@
 /** Electricity from the plug to the plant: currents, circuits, cables, generators and their fuel. */
+import { horsepower } from "./unitFactors";
 
 /**
  * Standard ampere ratings of fuses and inverse-time circuit breakers [A]: NEC (NFPA 70) 240.6(A), table, read in
@@ -17,9 +18,6 @@ const copperResistivity = 0.017241;
 
 /** Temperature below 0 °C at which the resistance of annealed copper, drawn on as a straight line, would be nil [°C]: IEC 60028. */
 const copperZero = 234.5;
-
-/** One mechanical horsepower [kW]: 550 ft·lbf/s, NIST SP 811, appendix B.8. */
-export const horsepower = 0.7456998715822702;
 
 /** Kilowatts of `counts` things of `watts` each, of which `useShare` run at once. */
 export const powerLoad = (counts: readonly number[], watts: readonly number[], useShare: number): number =>

@@ -1,4 +1,5 @@
 /** Drain, pack and tie down: masses in kg, floors in m², lengths in m, liquid in L, times in days. */
+import { foot, pound } from "./unitFactors";
 import { cutDownThings, roundUpThings } from "./wholeNumbers";
 
 /** Mass of a shipment [kg]: counts × masses, and packing as a share of it. */
@@ -46,9 +47,6 @@ export function palletsNeeded(kinds: readonly PackedKind[], palletMass: number, 
   }
   return pallets.length;
 }
-
-const foot = 0.3048;
-const pound = 0.45359237;
 
 /**
  * Least number of tie-downs by the length of an article that nothing blocks in the forward direction: 49 CFR 393.110(b).

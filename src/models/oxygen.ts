@@ -9,16 +9,14 @@ export {
   saturationAtTemperature,
   saturationPressureRange,
   saturationTemperatureRange,
-  standardAtmosphere,
-  zeroCelsius,
 } from "./oxygenSaturation";
 export {
   compressibility,
   expansionRatio,
   gasDensity,
-  gasReferenceCelsius,
   idealLiquefactionWork,
   referenceGasDensity,
   type Vapour,
   vapourAtOneAtmosphere,
 } from "./oxygenGas";
+export { gasReferenceCelsius, standardAtmosphere, zeroCelsius } from "./referenceConditions";

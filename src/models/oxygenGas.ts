@@ -7,11 +7,9 @@ import {
   residual,
   specificGasConstant,
 } from "./oxygenEquation";
-import { saturationAtPressure, standardAtmosphere, zeroCelsius } from "./oxygenSaturation";
+import { gasReferenceCelsius, standardAtmosphere, zeroCelsius } from "./referenceConditions";
+import { saturationAtPressure } from "./oxygenSaturation";
 import { recentAnswers } from "./recentAnswers";
-
-/** Temperature to which gas litres are referred, °C (70 °F); pressure 101.325 kPa. */
-export const gasReferenceCelsius = 21.1;
 
 /**
  * Density on the gas side by Newton's method inside a bracket that shrinks with each step; a step that leaves it

@@ -1,3 +1,4 @@
+import { standardAtmosphere } from "./referenceConditions";
 import {
   criticalDensity,
   criticalPressure,
@@ -9,11 +10,6 @@ import {
   residual,
 } from "./oxygenEquation";
 import { recentAnswers } from "./recentAnswers";
-
-/** Standard atmosphere in bar; gauge = absolute − this, at any altitude. */
-export const standardAtmosphere = 1.01325;
-/** K at 0 °C */
-export const zeroCelsius = 273.15;
 
 export const absoluteFromGauge = (gaugeBar: number): number => gaugeBar + standardAtmosphere;
 export const gaugeFromAbsolute = (absoluteBar: number): number => absoluteBar - standardAtmosphere;

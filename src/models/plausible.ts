@@ -1,3 +1,4 @@
+import { zeroCelsius } from "./referenceConditions";
 import { lastDay } from "./calendar";
 
 /** Limits beyond which a cell is more likely a slip than a measurement. CONSTANTS lists them. */
@@ -44,9 +45,9 @@ export function oddNumber(value: number, kind: CheckedKind): string | undefined 
       if (value < 0) return "is below 0; a level is 0 or more";
       return value > largestLevel ? "is more than the largest site vessels hold; is it gas, or mL?" : undefined;
     case "temperature":
-      if (value < -273.15) return "is below absolute zero (−273.15 °C)";
+      if (value < -zeroCelsius) return "is below absolute zero (−273.15 °C)";
       if (value > 200 && value < 335)
-        return `is hotter than any air; it looks like kelvin: ${shown(value)} K is ${about(value - 273.15)} °C`;
+        return `is hotter than any air; it looks like kelvin: ${shown(value)} K is ${about(value - zeroCelsius)} °C`;
       if (value > warmestAir)
         return `is hotter than any air; it looks like °F: ${shown(value)} °F is ${about(((value - 32) * 5) / 9)} °C, or enter "${shown(value)} °F"`;
       if (value < coldestOxygen) return "is colder than oxygen freezes (−218.8 °C)";

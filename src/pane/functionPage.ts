@@ -60,7 +60,7 @@ const part = (heading: string, ...content: (Node | string)[]): HTMLElement =>
 const words = (text: string): HTMLElement => element("p", {}, text);
 
 const argumentEntry = (argument: ArgumentRecord): HTMLElement => {
-  const notes = [argument.unit, argument.optional ? "optional" : "needed", argument.shape === "range" ? "a range" : ""];
+  const notes = [argument.optional ? "optional" : "needed", argument.shape === "range" ? "a range" : ""];
   return element(
     "div",
     { class: "argument" },
@@ -116,7 +116,7 @@ export const makeFunctionPage = (record: FunctionRecord, actions: PageActions): 
       "Arguments",
       record.arguments.length > 0 ? element("dl", {}, ...record.arguments.map(argumentEntry)) : words("None."),
     ),
-    part("Result", words([record.result.description, record.result.unit].filter(Boolean).join(" · "))),
+    part("Result", words(record.result.description)),
     part("Rule", words(record.rule)),
     part("Range", words(record.range)),
     part(

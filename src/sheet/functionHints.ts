@@ -3,18 +3,16 @@ import { FunctionType, type IFunctionInfo, type IFunctionParam } from "@univerjs
 import type { ArgumentRecord, FunctionRecord } from "../catalogue/record";
 import { callsIn, parseFormula, printFormula } from "../cells/formulaTree";
 
-/** "Liquid in the vessel now [L], 0 if omitted"; what is left out is in the catalogue's own words. */
-export const argumentWords = ({ description, unit, optional, choices, shape }: ArgumentRecord): string => {
-  const [, meaning = description, omitted = ""] = /^(.*?)((?:, |; )[^,;]* if omitted)?$/.exec(description) ?? [];
-  return [
-    meaning + (unit ? ` [${unit}]` : "") + omitted,
+/** "Liquid in the vessel now [L], 0 if omitted; a range". */
+export const argumentWords = ({ description, optional, choices, shape }: ArgumentRecord): string =>
+  [
+    description,
     choices ? `one of ${choices.join(", ")}` : "",
     shape === "range" ? "a range" : "",
-    optional && omitted === "" ? "may be left out" : "",
+    optional && !/ if omitted/.test(description) ? "may be left out" : "",
   ]
     .filter(Boolean)
     .join("; ");
-};
 
 const exampleArguments = (formula: string): string[] => {
   const [call] = callsIn(parseFormula(formula.replace(/^=/, "")));
@@ -24,8 +22,8 @@ const exampleArguments = (formula: string): string[] => {
 /** What completion and the box beside a formula being typed say of a function. */
 export const functionHint = (record: FunctionRecord, namespace: string): IFunctionInfo => {
   const example = exampleArguments(record.examples[0]?.formula ?? "");
-  const { unit, table } = record.result;
-  const result = `Gives: ${record.result.description}${unit ? ` [${unit}]` : ""}${table ? "; a table that spills" : ""}.`;
+  const { description, table } = record.result;
+  const result = `Gives: ${description}${table ? "; a table that spills" : ""}.`;
   return {
     functionName: `${namespace}.${record.id}`,
     functionType: FunctionType.User,

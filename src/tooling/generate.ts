@@ -44,12 +44,13 @@ write(
   "src/catalogue/generated/functions.ts",
   [
     generated,
+    'import type { CellCall } from "../../cells/cellValues";\n',
     ...found.map(
       ({ record, exportName }) =>
         `import { ${exportName} } from "../../functions/${record.file.replace(/\.ts$/, "")}";\n`,
     ),
     "\n/** Every function by its id, without the namespace. */\n",
-    "export const functions: ReadonlyArray<readonly [id: string, call: (...cells: any[]) => any[][]]> = [\n",
+    "export const functions: ReadonlyArray<readonly [id: string, call: CellCall]> = [\n",
     ...found.map(({ record, exportName }) => `  ["${record.id}", ${exportName}],\n`),
     "];\n",
   ].join(""),

@@ -99,8 +99,8 @@ it("takes the number out of Excel's data types and passes errors on", () => {
 });
 
 it("gives the default for a blank", () => {
-  expect(litres.default(7).read(null, "x")).toBe(7);
-  expect(litres.default(7).read("", "x")).toBe(7);
+  expect(litres.default({ value: 7, unit: "L", source: "made up" }).read(null, "x")).toBe(7);
+  expect(litres.default({ value: 7, unit: "L", source: "made up" }).read("", "x")).toBe(7);
   expect(litres.mayBeOmitted().read(undefined, "x")).toBeUndefined();
 });
 

@@ -8,14 +8,14 @@ const good = `
 import { cellArguments, eachCell } from "${path.join(__dirname, "../../src/arguments/eachCell").replace(/\\/g, "/")}";
 import { litres } from "${path.join(__dirname, "../../src/arguments/quantity").replace(/\\/g, "/")}";
 
-export const args = cellArguments({ amount: litres.positive(), share: litres.default(2) });
+export const args = cellArguments({ amount: litres.positive(), share: litres.default({ value: 2, unit: "L", source: "made up" }) });
 
 /**
  * Doubles an amount.
  *
  * @customfunction TWICE_AS_MUCH
  * @param amount What it is [L]
- * @param [share] What else it is [L], 2 if omitted
+ * @param [share] What else it is [L]
  * @returns Twice the amount [L]
  */
 export function twiceAsMuch(amount: any[][], share?: any[][]): any[][] {
@@ -42,7 +42,7 @@ it("joins words, schema and examples", () => {
     group: "amounts",
     arguments: [
       { name: "amount", unit: "L", optional: false },
-      { name: "share", default: 2 },
+      { name: "share", default: 2, description: "What else it is [L], 2 if omitted" },
     ],
   });
 });
@@ -65,19 +65,19 @@ it.each([
   [
     "another order in the schema",
     good.replace(
-      "{ amount: litres.positive(), share: litres.default(2) }",
-      "{ share: litres.default(2), amount: litres.positive() }",
+      '{ amount: litres.positive(), share: litres.default({ value: 2, unit: "L", source: "made up" }) }',
+      '{ share: litres.default({ value: 2, unit: "L", source: "made up" }), amount: litres.positive() }',
     ),
     /\(amount, share\) in the words and \(share, amount\) in the schema/,
   ],
   [
-    "another default in the schema",
-    good.replace("litres.default(2)", "litres.default(3)"),
-    /must end with ", 3 if omitted"/,
+    "a default in the words",
+    good.replace("else it is [L]", "else it is [L], 2 if omitted"),
+    /names its default in its words/,
   ],
   [
     "optional in the words only",
-    good.replace("litres.default(2)", "litres"),
+    good.replace('litres.default({ value: 2, unit: "L", source: "made up" })', "litres"),
     /share is optional in its words and required in its schema/,
   ],
   ["an illegal id", good.replace("@customfunction TWICE_AS_MUCH", "@customfunction LOX1"), /looks like a cell address/],

@@ -1,15 +1,16 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { vesselGauge } from "../../arguments/oxygenState";
 import { boilingPoint as boilingAt } from "../../models/amounts";
 
-export const args = cellArguments({ pressure: vesselGauge.default(0) });
+export const args = cellArguments({ pressure: vesselGauge.default(defaults.pressure) });
 
 /**
  * Temperature at which liquid oxygen boils at a vessel pressure.
  *
  * @customfunction BOILING_POINT
- * @param [pressure] Pressure of the vessel, gauge [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel, gauge [bar]
  * @returns Boiling point [°C]
  */
 export function boilingPoint(pressure?: any[][]): any[][] {

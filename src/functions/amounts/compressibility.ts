@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { gasCelsius, gasGauge } from "../../arguments/oxygenState";
@@ -5,7 +6,7 @@ import { compressibilityAt } from "../../models/amounts";
 
 export const args = cellArguments({
   pressure: gasGauge,
-  temperature: gasCelsius.default(21.1),
+  temperature: gasCelsius.default(defaults.temperature),
 });
 
 /**
@@ -13,7 +14,7 @@ export const args = cellArguments({
  *
  * @customfunction COMPRESSIBILITY
  * @param pressure Pressure of the gas, gauge [bar]
- * @param [temperature] Temperature of the gas [°C], 21.1 if omitted
+ * @param [temperature] Temperature of the gas [°C]
  * @returns Compressibility factor Z
  */
 export function compressibility(pressure: any[][], temperature?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { amountUnit } from "../../arguments/amountUnit";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -9,7 +10,7 @@ export const args = cellArguments({
   amount: sameUnit,
   from: amountUnit,
   to: amountUnit,
-  gas_temperature: gasCelsius.default(21.1),
+  gas_temperature: gasCelsius.default(defaults.gas_temperature),
 });
 
 /**
@@ -19,7 +20,7 @@ export const args = cellArguments({
  * @param amount Amount, as a bare number
  * @param from What it is stated in: liquid L, liquid gal, gas L, gas m3, gas ft3, kg or lb
  * @param to What is wanted: liquid L, liquid gal, gas L, gas m3, gas ft3, kg or lb
- * @param [gas_temperature] Temperature to which the gas is referred [°C], 21.1 if omitted
+ * @param [gas_temperature] Temperature to which the gas is referred [°C]
  * @returns Amount in the unit asked for
  */
 export function convertAmount(amount: any[][], from: any[][], to: any[][], gas_temperature?: any[][]): any[][] {

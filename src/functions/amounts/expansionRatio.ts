@@ -1,21 +1,22 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { gasCelsius, gasGauge, vesselGauge } from "../../arguments/oxygenState";
 import { gasFromALitre } from "../../models/amounts";
 
 export const args = cellArguments({
-  pressure: vesselGauge.default(0),
-  gas_temperature: gasCelsius.default(21.1),
-  gas_pressure: gasGauge.default(0),
+  pressure: vesselGauge.default(defaults.pressure),
+  gas_temperature: gasCelsius.default(defaults.gas_temperature),
+  gas_pressure: gasGauge.default(defaults.gas_pressure),
 });
 
 /**
  * Litres of gas that a litre of liquid oxygen gives.
  *
  * @customfunction EXPANSION_RATIO
- * @param [pressure] Pressure of the vessel in which it boils, gauge [bar], 0 if omitted
- * @param [gas_temperature] Temperature of the gas [°C], 21.1 if omitted
- * @param [gas_pressure] Pressure of the gas, gauge [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel in which it boils, gauge [bar]
+ * @param [gas_temperature] Temperature of the gas [°C]
+ * @param [gas_pressure] Pressure of the gas, gauge [bar]
  * @returns Gas in litres for each litre of liquid
  */
 export function expansionRatio(pressure?: any[][], gas_temperature?: any[][], gas_pressure?: any[][]): any[][] {

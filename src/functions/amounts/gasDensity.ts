@@ -1,19 +1,20 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { gasCelsius, gasGauge } from "../../arguments/oxygenState";
 import { gasDensityAt } from "../../models/amounts";
 
 export const args = cellArguments({
-  pressure: gasGauge.default(0),
-  temperature: gasCelsius.default(21.1),
+  pressure: gasGauge.default(defaults.pressure),
+  temperature: gasCelsius.default(defaults.temperature),
 });
 
 /**
  * Density of gaseous oxygen, as the real gas it is.
  *
  * @customfunction GAS_DENSITY
- * @param [pressure] Pressure of the gas, gauge [bar], 0 if omitted
- * @param [temperature] Temperature of the gas [°C], 21.1 if omitted
+ * @param [pressure] Pressure of the gas, gauge [bar]
+ * @param [temperature] Temperature of the gas [°C]
  * @returns Density [kg/m³]
  */
 export function gasDensity(pressure?: any[][], temperature?: any[][]): any[][] {

@@ -1,15 +1,16 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { vesselGauge } from "../../arguments/oxygenState";
 import { latentHeat as heatAt } from "../../models/amounts";
 
-export const args = cellArguments({ pressure: vesselGauge.default(0) });
+export const args = cellArguments({ pressure: vesselGauge.default(defaults.pressure) });
 
 /**
  * Heat that boils a kilogram of liquid oxygen at a vessel pressure.
  *
  * @customfunction LATENT_HEAT
- * @param [pressure] Pressure of the vessel, gauge [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel, gauge [bar]
  * @returns Heat of vaporisation [kJ/kg]
  */
 export function latentHeat(pressure?: any[][]): any[][] {

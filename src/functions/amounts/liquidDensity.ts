@@ -1,15 +1,16 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { vesselGauge } from "../../arguments/oxygenState";
 import { liquidDensity as densityAt } from "../../models/amounts";
 
-export const args = cellArguments({ pressure: vesselGauge.default(0) });
+export const args = cellArguments({ pressure: vesselGauge.default(defaults.pressure) });
 
 /**
  * Density of liquid oxygen that boils at a vessel pressure.
  *
  * @customfunction LIQUID_DENSITY
- * @param [pressure] Pressure of the vessel, gauge [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel, gauge [bar]
  * @returns Density of the liquid [kg/L]
  */
 export function liquidDensity(pressure?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { gasCelsius, gasGauge, vesselGauge } from "../../arguments/oxygenState";
@@ -6,9 +7,9 @@ import { gasFromALitre } from "../../models/amounts";
 
 export const args = cellArguments({
   gas: gasLitres,
-  pressure: vesselGauge.default(0),
-  gas_temperature: gasCelsius.default(21.1),
-  gas_pressure: gasGauge.default(0),
+  pressure: vesselGauge.default(defaults.pressure),
+  gas_temperature: gasCelsius.default(defaults.gas_temperature),
+  gas_pressure: gasGauge.default(defaults.gas_pressure),
 });
 
 /**
@@ -16,9 +17,9 @@ export const args = cellArguments({
  *
  * @customfunction LIQUID_FROM_GAS
  * @param gas Gas at its temperature and pressure [L]
- * @param [pressure] Pressure of the vessel that holds the liquid, gauge [bar], 0 if omitted
- * @param [gas_temperature] Temperature of the gas [°C], 21.1 if omitted
- * @param [gas_pressure] Pressure of the gas, gauge [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel that holds the liquid, gauge [bar]
+ * @param [gas_temperature] Temperature of the gas [°C]
+ * @param [gas_pressure] Pressure of the gas, gauge [bar]
  * @returns Liquid oxygen [L]
  */
 export function liquidFromGas(

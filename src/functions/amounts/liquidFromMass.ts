@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { vesselGauge } from "../../arguments/oxygenState";
@@ -6,7 +7,7 @@ import { liquidDensity } from "../../models/amounts";
 
 export const args = cellArguments({
   mass: kilograms,
-  pressure: vesselGauge.default(0),
+  pressure: vesselGauge.default(defaults.pressure),
 });
 
 /**
@@ -14,7 +15,7 @@ export const args = cellArguments({
  *
  * @customfunction LIQUID_FROM_MASS
  * @param mass Mass of the liquid alone [kg]
- * @param [pressure] Pressure of the vessel in which it boils, gauge [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel in which it boils, gauge [bar]
  * @returns Liquid oxygen [L]
  */
 export function liquidFromMass(mass: any[][], pressure?: any[][]): any[][] {

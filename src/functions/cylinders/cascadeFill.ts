@@ -1,16 +1,17 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
-import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { cylinderGauge, gasCelsius } from "../../arguments/oxygenState";
 import { waterVolume } from "../../arguments/quantity";
 import { cascadeFill as fill } from "../../models/cylinder";
 
-export const args = cellArguments({
+export const args = tableArguments({
   water_volume: waterVolume,
   pressure: cylinderGauge,
   bank_volumes: column(waterVolume),
   bank_pressures: column(cylinderGauge),
-  temperature: gasCelsius.default(21.1),
+  temperature: gasCelsius.default(defaults.temperature),
 });
 
 /**
@@ -21,7 +22,7 @@ export const args = cellArguments({
  * @param pressure Pressure in it at the start, gauge [bar]
  * @param bank_volumes Water volume of each bank [L]
  * @param bank_pressures Pressure of each bank, gauge [bar]
- * @param [temperature] Temperature to which the gas settles [°C], 21.1 if omitted
+ * @param [temperature] Temperature to which the gas settles [°C]
  * @returns Table in order of use: bank (its place in the list), bank after in bar gauge, cylinder after in bar gauge
  */
 export function cascadeFill(

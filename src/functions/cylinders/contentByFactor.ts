@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { cylinderFactor } from "../../arguments/factor";
@@ -7,7 +8,7 @@ import { contentByFactor as contentOf, sizeFactors } from "../../models/cylinder
 export const args = cellArguments({
   pressure_psi: gaugePsi,
   factor: cylinderFactor(sizeFactors),
-  keep_psi: gaugePsi.default(200),
+  keep_psi: gaugePsi.default(defaults.keep_psi),
 });
 
 /**
@@ -16,7 +17,7 @@ export const args = cellArguments({
  * @customfunction CONTENT_BY_FACTOR
  * @param pressure_psi Pressure, gauge [psi]
  * @param factor Litres of gas for each psi, or the size D, E, M, H or K [L/psi]
- * @param [keep_psi] Pressure that stays in the cylinder as reserve, gauge [psi], 200 if omitted
+ * @param [keep_psi] Pressure that stays in the cylinder as reserve, gauge [psi]
  * @returns Gas to use above the reserve [L]
  */
 export function contentByFactor(pressure_psi: any[][], factor: any[][], keep_psi?: any[][]): any[][] {

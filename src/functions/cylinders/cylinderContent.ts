@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { cylinderGauge, gasCelsius } from "../../arguments/oxygenState";
@@ -7,7 +8,7 @@ import { cylinderContent as contentOf } from "../../models/cylinder";
 export const args = cellArguments({
   water_volume: waterVolume,
   pressure: cylinderGauge,
-  temperature: gasCelsius.default(21.1),
+  temperature: gasCelsius.default(defaults.temperature),
 });
 
 /**
@@ -16,7 +17,7 @@ export const args = cellArguments({
  * @customfunction CYLINDER_CONTENT
  * @param water_volume Water volume of the cylinder, stamped on its shoulder [L]
  * @param pressure Pressure, gauge [bar]
- * @param [temperature] Temperature of the gas [°C], 21.1 if omitted
+ * @param [temperature] Temperature of the gas [°C]
  * @returns Gas at 21.1 °C and 101.325 kPa [L]
  */
 export function cylinderContent(water_volume: any[][], pressure: any[][], temperature?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -12,7 +13,7 @@ export const args = cellArguments({
   from_pressure: cylinderGauge,
   to_pressure: cylinderGauge,
   fill_flow: litresPerMinute.positive(),
-  temperature: gasCelsius.default(21.1),
+  temperature: gasCelsius.default(defaults.temperature),
 });
 
 /**
@@ -23,7 +24,7 @@ export const args = cellArguments({
  * @param from_pressure Pressure at the start, gauge [bar]
  * @param to_pressure Pressure at the end, settled, gauge [bar]
  * @param fill_flow Gas flow into the cylinder: the booster's, or the plant's where that is less [L/min]
- * @param [temperature] Temperature to which the gas settles [°C], 21.1 if omitted
+ * @param [temperature] Temperature to which the gas settles [°C]
  * @returns Minutes of filling [min]
  */
 export function cylinderFillMinutes(

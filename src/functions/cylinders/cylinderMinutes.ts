@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { fraction, gasLitres, litresPerMinute } from "../../arguments/quantity";
@@ -6,7 +7,7 @@ import { cylinderMinutes as minutesOf } from "../../models/cylinderUse";
 export const args = cellArguments({
   content: gasLitres,
   flow: litresPerMinute.positive(),
-  keep_share: fraction.fromToBelow(0, 1).default(0.1),
+  keep_share: fraction.fromToBelow(0, 1).default(defaults.keep_share),
 });
 
 /**
@@ -15,7 +16,7 @@ export const args = cellArguments({
  * @customfunction CYLINDER_MINUTES
  * @param content Gas in the cylinder [L]
  * @param flow Gas flow [L/min]
- * @param [keep_share] Share that stays in the cylinder, 0.1 if omitted
+ * @param [keep_share] Share that stays in the cylinder
  * @returns Minutes until the reserve is reached [min]
  */
 export function cylinderMinutes(content: any[][], flow: any[][], keep_share?: any[][]): any[][] {

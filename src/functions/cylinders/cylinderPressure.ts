@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -9,7 +10,7 @@ import { cylinderContent, cylinderPressure as pressureOf, cylinderPressureRange 
 export const args = cellArguments({
   water_volume: waterVolume,
   content: gasLitres,
-  temperature: gasCelsius.default(21.1),
+  temperature: gasCelsius.default(defaults.temperature),
 });
 
 /**
@@ -18,7 +19,7 @@ export const args = cellArguments({
  * @customfunction CYLINDER_PRESSURE
  * @param water_volume Water volume of the cylinder, stamped on its shoulder [L]
  * @param content Gas in it at 21.1 °C and 101.325 kPa, with what stays at 0 bar gauge [L]
- * @param [temperature] Temperature of the gas [°C], 21.1 if omitted
+ * @param [temperature] Temperature of the gas [°C]
  * @returns Pressure, gauge [bar]
  */
 export function cylinderPressure(water_volume: any[][], content: any[][], temperature?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { fraction, gasLitres } from "../../arguments/quantity";
@@ -6,7 +7,7 @@ import { cylindersNeeded as cylindersFor } from "../../models/cylinderUse";
 export const args = cellArguments({
   gas: gasLitres,
   content: gasLitres.positive(),
-  keep_share: fraction.fromToBelow(0, 1).default(0.1),
+  keep_share: fraction.fromToBelow(0, 1).default(defaults.keep_share),
 });
 
 /**
@@ -15,7 +16,7 @@ export const args = cellArguments({
  * @customfunction CYLINDERS_NEEDED
  * @param gas Gas needed [L]
  * @param content Gas in one full cylinder [L]
- * @param [keep_share] Share that stays in each cylinder, 0.1 if omitted
+ * @param [keep_share] Share that stays in each cylinder
  * @returns Cylinders
  */
 export function cylindersNeeded(gas: any[][], content: any[][], keep_share?: any[][]): any[][] {

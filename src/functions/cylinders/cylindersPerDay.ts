@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, hours as time, minutes } from "../../arguments/quantity";
@@ -6,8 +7,8 @@ import { cylindersFilled } from "../../models/cylinderUse";
 export const args = cellArguments({
   hours: time.between(0, 24),
   fill_minutes: minutes.positive(),
-  change_minutes: minutes.default(5),
-  boosters: count.default(1),
+  change_minutes: minutes.default(defaults.change_minutes),
+  boosters: count.default(defaults.boosters),
 });
 
 /**
@@ -16,8 +17,8 @@ export const args = cellArguments({
  * @customfunction CYLINDERS_PER_DAY
  * @param hours Hours of filling in the day [h]
  * @param fill_minutes Minutes to fill one cylinder [min]
- * @param [change_minutes] Minutes to change from one cylinder to the next [min], 5 if omitted
- * @param [boosters] Boosters filling at the same time, 1 if omitted
+ * @param [change_minutes] Minutes to change from one cylinder to the next [min]
+ * @param [boosters] Boosters filling at the same time
  * @returns Cylinders a day
  */
 export function cylindersPerDay(

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -8,7 +9,7 @@ import { cylinderPressureRange, settledPressure as pressureOf } from "../../mode
 export const args = cellArguments({
   pressure: cylinderGauge,
   temperature: gasCelsius,
-  settled_temperature: gasCelsius.default(21.1),
+  settled_temperature: gasCelsius.default(defaults.settled_temperature),
 });
 
 /**
@@ -17,7 +18,7 @@ export const args = cellArguments({
  * @customfunction SETTLED_PRESSURE
  * @param pressure Pressure now, gauge [bar]
  * @param temperature Temperature of the gas now [°C]
- * @param [settled_temperature] Temperature it settles to [°C], 21.1 if omitted
+ * @param [settled_temperature] Temperature it settles to [°C]
  * @returns Pressure then, gauge [bar]
  */
 export function settledPressure(pressure: any[][], temperature: any[][], settled_temperature?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { fraction, hours as hourCount, litresPerMinute, sameUnit } from "../../arguments/quantity";
@@ -7,8 +8,8 @@ import { dailyGas, demandFlow } from "../../models/demand";
 export const args = cellArguments({
   counts: list(sameUnit),
   flows: list(litresPerMinute),
-  hours: hourCount.between(0, 24).default(24),
-  use_share: fraction.default(1),
+  hours: hourCount.between(0, 24).default(defaults.hours),
+  use_share: fraction.default(defaults.use_share),
 });
 
 /**
@@ -17,8 +18,8 @@ export const args = cellArguments({
  * @customfunction DAILY_DEMAND
  * @param counts How many there are of each kind; an average may have decimals
  * @param flows Flow of one of each kind, in the same order [L/min]
- * @param [hours] Hours of the day that the flow runs [h], 24 if omitted
- * @param [use_share] Share of them in use at once, 1 if omitted
+ * @param [hours] Hours of the day that the flow runs [h]
+ * @param [use_share] Share of them in use at once
  * @returns Oxygen gas a day [L/day]
  */
 export function dailyDemand(counts: any[][], flows: any[][], hours?: any[][], use_share?: any[][]): any[][] {

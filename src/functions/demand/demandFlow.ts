@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { fraction, litresPerMinute, sameUnit } from "../../arguments/quantity";
@@ -7,7 +8,7 @@ import { demandFlow as flowTogether } from "../../models/demand";
 export const args = cellArguments({
   counts: list(sameUnit),
   flows: list(litresPerMinute),
-  use_share: fraction.default(1),
+  use_share: fraction.default(defaults.use_share),
 });
 
 /**
@@ -16,7 +17,7 @@ export const args = cellArguments({
  * @customfunction DEMAND_FLOW
  * @param counts How many there are of each kind; an average may have decimals
  * @param flows Flow of one of each kind, in the same order [L/min]
- * @param [use_share] Share of them in use at once, 1 if omitted
+ * @param [use_share] Share of them in use at once
  * @returns Flow together [L/min]
  */
 export function demandFlow(counts: any[][], flows: any[][], use_share?: any[][]): any[][] {

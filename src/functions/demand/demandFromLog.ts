@@ -1,12 +1,12 @@
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
 import { date } from "../../arguments/date";
-import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
 import { noAnswer } from "../../cells/cellValues";
 import { summariseLog } from "../../models/demand";
 
-export const args = cellArguments({
+export const args = tableArguments({
   dates: column(date),
   amounts: column(sameUnit),
 });

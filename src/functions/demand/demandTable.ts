@@ -1,5 +1,6 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
-import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { gasLitres, litresPerMinute, sameUnit } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
 import { text } from "../../arguments/text";
@@ -7,11 +8,11 @@ import { dailyGas } from "../../models/demand";
 import { expansionRatio, gasReferenceCelsius, standardAtmosphere, zeroCelsius } from "../../models/oxygen";
 import { roundUpThings } from "../../models/wholeNumbers";
 
-export const args = cellArguments({
+export const args = tableArguments({
   names: list(text),
   counts: list(sameUnit),
   flows: list(litresPerMinute),
-  cylinder_content: gasLitres.positive().default(7000),
+  cylinder_content: gasLitres.positive().default(defaults.cylinder_content),
 });
 
 /**
@@ -21,7 +22,7 @@ export const args = cellArguments({
  * @param names What each kind is called
  * @param counts How many there are of each kind, in the same order; an average may have decimals
  * @param flows Flow of one of each kind, in the same order [L/min]
- * @param [cylinder_content] Gas that one cylinder gives [L], 7000 if omitted
+ * @param [cylinder_content] Gas that one cylinder gives [L]
  * @returns A row for each kind and a total: kind, count, flow each, L/min, m3/h, L/day, liquid L/day, cylinders/day
  */
 export function demandTable(names: any[][], counts: any[][], flows: any[][], cylinder_content?: any[][]): any[][] {

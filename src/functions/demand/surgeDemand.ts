@@ -1,12 +1,12 @@
 import type { About } from "../../arguments/about";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { number, sameUnit } from "../../arguments/quantity";
 import { surgeShare } from "../../models/demand";
 
 const most = 10000;
 const wholeDays = number.between(0, most).whole();
 
-export const args = cellArguments({
+export const args = tableArguments({
   base: sameUnit,
   days: number.between(1, most).whole(),
   start_day: number.between(-most, most).whole(),

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days, litres } from "../../arguments/quantity";
@@ -5,7 +6,7 @@ import { dailyLoss as lossOf } from "../../models/holding";
 
 export const args = cellArguments({
   capacity: litres.positive(),
-  empty_days: days.positive().default(8),
+  empty_days: days.positive().default(defaults.empty_days),
 });
 
 /**
@@ -13,7 +14,7 @@ export const args = cellArguments({
  *
  * @customfunction DAILY_LOSS
  * @param capacity Liquid the vessel holds when full [L]
- * @param [empty_days] Days in which a full vessel is emptied by its standing loss alone [days], 8 if omitted
+ * @param [empty_days] Days in which a full vessel is emptied by its standing loss alone [days]
  * @returns Standing loss [L/day]
  */
 export function dailyLoss(capacity: any[][], empty_days?: any[][]): any[][] {

@@ -13,9 +13,9 @@ export const args = cellArguments(holdingArguments);
  * @customfunction DAYS_UNTIL_EMPTY
  * @param level Liquid in the vessel now [L]
  * @param capacity Liquid the vessel holds when full [L]
- * @param [daily_draw] Liquid drawn a day [L/day], 0 if omitted
- * @param [empty_days] Days in which a full vessel is emptied by its standing loss alone [days], 8 if omitted
- * @param [daily_made] Liquid made or received a day, before the standing loss [L/day], 0 if omitted
+ * @param [daily_draw] Liquid drawn a day [L/day]
+ * @param [empty_days] Days in which a full vessel is emptied by its standing loss alone [days]
+ * @param [daily_made] Liquid made or received a day, before the standing loss [L/day]
  * @returns Days until empty [days]
  */
 export function daysUntilEmpty(

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { vesselGauge } from "../../arguments/oxygenState";
@@ -6,7 +7,7 @@ import { heatLeakFromLoss } from "../../models/closedVessel";
 
 export const args = cellArguments({
   daily_loss: litresPerDay,
-  pressure: vesselGauge.default(0),
+  pressure: vesselGauge.default(defaults.pressure),
 });
 
 /**
@@ -14,7 +15,7 @@ export const args = cellArguments({
  *
  * @customfunction HEAT_LEAK
  * @param daily_loss Liquid lost a day while the vessel stands and vents [L/day]
- * @param [pressure] Pressure at which it vents, gauge [bar], 0 if omitted
+ * @param [pressure] Pressure at which it vents, gauge [bar]
  * @returns Heat leak [W]
  */
 export function heatLeak(daily_loss: any[][], pressure?: any[][]): any[][] {

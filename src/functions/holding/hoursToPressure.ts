@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -13,7 +14,7 @@ export const args = cellArguments({
   from_pressure: vesselGauge,
   to_pressure: vesselGauge,
   heat_leak: watts.positive(),
-  mixing: fraction.aboveTo(0, 1).default(0.2),
+  mixed_share: fraction.aboveTo(0, 1).default(defaults.mixed_share),
 });
 
 /** Three decimals, cut down: a level or pressure that must not be passed. */
@@ -28,7 +29,7 @@ const atMost = (value: number): string => formatNumber(Math.floor(value * 1000) 
  * @param from_pressure Pressure when it is closed, gauge [bar]
  * @param to_pressure End pressure, gauge [bar]
  * @param heat_leak Heat that leaks in [W]
- * @param [mixing] Share of the time of a fully mixed vessel that a standing one takes, 0.2 if omitted
+ * @param [mixed_share] Share of the time of a fully mixed vessel that a standing one takes
  * @returns Hours to the end pressure [h]
  */
 export function hoursToPressure(
@@ -37,9 +38,9 @@ export function hoursToPressure(
   from_pressure: any[][],
   to_pressure: any[][],
   heat_leak: any[][],
-  mixing?: any[][],
+  mixed_share?: any[][],
 ): any[][] {
-  return eachCell(args, [capacity, level, from_pressure, to_pressure, heat_leak, mixing], (given) => {
+  return eachCell(args, [capacity, level, from_pressure, to_pressure, heat_leak, mixed_share], (given) => {
     const wrong = levelAboveCapacity(given.level, given.capacity);
     if (wrong) return wrong;
     const { from_pressure: from, to_pressure: to } = given;
@@ -49,7 +50,7 @@ export function hoursToPressure(
       );
     }
     const warming = warmClosedVessel(given.capacity, given.level, from, to, given.heat_leak);
-    if (warming.kind === "reaches") return warming.hours * given.mixing;
+    if (warming.kind === "reaches") return warming.hours * given.mixed_share;
     if (warming.kind === "liquid-full") {
       return noAnswer(
         `liquid-full at ${atMost(warming.pressure)} bar, before ${formatNumber(to)} bar: at most ${atMost(warming.mostLevel)} L when it is closed leaves vapour space to the end; a liquid-full vessel can burst, so vent or draw it down by the maker's manual`,
@@ -63,11 +64,11 @@ export function hoursToPressure(
 }
 
 export const about: About = {
-  rule: "mixing × (internal energy at the end − at the start) / heat leak, liquid and vapour saturated at both",
+  rule: "mixed_share × (internal energy at the end − at the start) / heat leak, liquid and vapour saturated at both",
   range:
     "Both pressures 0.5 to 25 bar absolute, entered as bar gauge; an end that is not above the start and a level above the capacity are #VALUE!. Liquid swells as it warms: a vessel that becomes liquid-full before the end, or runs out of liquid, is #N/A with the level or pressure. The metal's heat is left out. Mixing 1 is a stirred vessel, the longest time; a standing one has a warm top layer and gets there several times sooner.",
   source:
-    "First law for a closed vessel; properties of pure oxygen: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175; mixing 0.2: own planning default",
+    "First law for a closed vessel; properties of pure oxygen: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175; mixed_share 0.2: own planning default",
   examples: [
     {
       formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"22 psi",12,1)',

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -10,7 +11,7 @@ import { exceeds } from "../../models/exceeds";
 export const args = cellArguments({
   gross_mass: kilograms,
   empty_mass: kilograms,
-  pressure: vesselGauge.default(0),
+  pressure: vesselGauge.default(defaults.pressure),
 });
 
 /**
@@ -19,7 +20,7 @@ export const args = cellArguments({
  * @customfunction LEVEL_FROM_WEIGHT
  * @param gross_mass Vessel with its liquid, as weighed [kg]
  * @param empty_mass Empty vessel, with the same fittings on it [kg]
- * @param [pressure] Pressure of the vessel, gauge [bar], 0 if omitted
+ * @param [pressure] Pressure of the vessel, gauge [bar]
  * @returns Liquid in it [L]
  */
 export function levelFromWeight(gross_mass: any[][], empty_mass: any[][], pressure?: any[][]): any[][] {

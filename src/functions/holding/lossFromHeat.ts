@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { vesselGauge } from "../../arguments/oxygenState";
@@ -6,7 +7,7 @@ import { lossFromHeatLeak } from "../../models/closedVessel";
 
 export const args = cellArguments({
   heat_leak: watts,
-  pressure: vesselGauge.default(0),
+  pressure: vesselGauge.default(defaults.pressure),
 });
 
 /**
@@ -14,7 +15,7 @@ export const args = cellArguments({
  *
  * @customfunction LOSS_FROM_HEAT
  * @param heat_leak Heat that leaks in [W]
- * @param [pressure] Pressure at which the vessel vents, gauge [bar], 0 if omitted
+ * @param [pressure] Pressure at which the vessel vents, gauge [bar]
  * @returns Liquid boiled off [L/day]
  */
 export function lossFromHeat(heat_leak: any[][], pressure?: any[][]): any[][] {

@@ -1,12 +1,12 @@
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
 import { dateTime } from "../../arguments/date";
-import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
 import { invalid } from "../../cells/cellValues";
 import { fitStraightLine } from "../../models/leastSquares";
 
-export const args = cellArguments({
+export const args = tableArguments({
   times: column(dateTime),
   levels: column(sameUnit),
 });

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { reliefGauge } from "../../arguments/oxygenState";
@@ -7,7 +8,7 @@ import { mostColdFill as mostFill } from "../../models/closedVessel";
 export const args = cellArguments({
   capacity: litres.positive(),
   relief_pressure: reliefGauge,
-  full_share: fraction.aboveTo(0, 1).default(0.98),
+  full_share: fraction.aboveTo(0, 1).default(defaults.full_share),
 });
 
 /**
@@ -16,7 +17,7 @@ export const args = cellArguments({
  * @customfunction MOST_COLD_FILL
  * @param capacity Volume of the vessel to the brim, vapour space included [L]
  * @param relief_pressure Pressure at which the relief valve opens, gauge [bar]
- * @param [full_share] Largest share of the volume that may be liquid at relief pressure, 0.98 if omitted
+ * @param [full_share] Largest share of the volume that may be liquid at relief pressure
  * @returns Liquid, cold from 1 atm [L]
  */
 export function mostColdFill(capacity: any[][], relief_pressure: any[][], full_share?: any[][]): any[][] {

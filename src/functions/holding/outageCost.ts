@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, days, hours, litres, litresPerHour } from "../../arguments/quantity";
@@ -8,8 +9,8 @@ export const args = cellArguments({
   restart_hours: hours,
   rate: litresPerHour.positive(),
   capacity: litres.positive(),
-  plants: count.default(1),
-  empty_days: days.positive().default(8),
+  plants: count.default(defaults.plants),
+  empty_days: days.positive().default(defaults.empty_days),
 });
 
 /**
@@ -20,8 +21,8 @@ export const args = cellArguments({
  * @param restart_hours Hours from power back until liquid accumulates again [h]
  * @param rate Liquid one plant makes, net of standing loss [L/h]
  * @param capacity Liquid one plant's vessel holds when full [L]
- * @param [plants] Plants of that kind, 1 if omitted
- * @param [empty_days] Days in which full plants without power boil empty [days], 8 if omitted
+ * @param [plants] Plants of that kind
+ * @param [empty_days] Days in which full plants without power boil empty [days]
  * @returns Liquid not made plus boiled off [L]
  */
 export function outageCost(

@@ -1,18 +1,19 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { hours, litresPerHour, litresPerMinute, number } from "../../arguments/quantity";
 import { invalid } from "../../cells/cellValues";
 import { exceeds } from "../../models/exceeds";
 import { gasAtPatient, liquidMade } from "../../models/making";
 
-export const args = cellArguments({
+export const args = tableArguments({
   make_hours: hours,
   gas_hours: hours,
   rate: litresPerHour.positive(),
   gas_flow: litresPerMinute,
-  start_delay: hours.default(3),
-  draw_ratio: number.atLeast(1).default(1.25),
+  start_delay: hours.default(defaults.start_delay),
+  draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
 });
 
 /**
@@ -23,8 +24,8 @@ export const args = cellArguments({
  * @param gas_hours Hours of the day set to supplying gas [h]
  * @param rate Liquid it makes, net of standing loss [L/h]
  * @param gas_flow Gas it supplies in that mode [L/min]
- * @param [start_delay] Hours from the start of making until liquid accumulates [h], 3 if omitted
- * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @param [start_delay] Hours from the start of making until liquid accumulates [h]
+ * @param [draw_ratio] Liquid drawn for each litre filled
  * @returns Table of one row: liquid made in L, gas supplied in L, both as gas at the patient in L
  */
 export function dayOutput(

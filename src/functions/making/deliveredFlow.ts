@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, litresPerHour, number } from "../../arguments/quantity";
@@ -5,8 +6,8 @@ import { deliveredFlow as flowOf } from "../../models/making";
 
 export const args = cellArguments({
   rate: litresPerHour.positive(),
-  plants: count.default(1),
-  draw_ratio: number.atLeast(1).default(1.25),
+  plants: count.default(defaults.plants),
+  draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
 });
 
 /**
@@ -14,8 +15,8 @@ export const args = cellArguments({
  *
  * @customfunction DELIVERED_FLOW
  * @param rate Liquid one plant makes, net of standing loss [L/h]
- * @param [plants] Plants of that rate, 1 if omitted
- * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @param [plants] Plants of that rate
+ * @param [draw_ratio] Liquid drawn for each litre filled
  * @returns Gas flow supported without end [L/min]
  */
 export function deliveredFlow(rate: any[][], plants?: any[][], draw_ratio?: any[][]): any[][] {

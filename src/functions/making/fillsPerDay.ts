@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, litres, litresPerHour, minutes, number } from "../../arguments/quantity";
@@ -7,8 +8,8 @@ export const args = cellArguments({
   fill_each: litres.positive(),
   rate: litresPerHour.positive(),
   minutes_each: minutes,
-  plants: count.default(1),
-  draw_ratio: number.atLeast(1).default(1.25),
+  plants: count.default(defaults.plants),
+  draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
 });
 
 /**
@@ -19,8 +20,8 @@ export const args = cellArguments({
  * @param fill_each Liquid that goes into a vessel at each fill [L]
  * @param rate Liquid one plant makes, net of standing loss [L/h]
  * @param minutes_each Minutes for which a fill stops the plant it is drawn from [min]
- * @param [plants] Plants of that rate, 1 if omitted
- * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @param [plants] Plants of that rate
+ * @param [draw_ratio] Liquid drawn for each litre filled
  * @returns Fills a day
  */
 export function fillsPerDay(

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { dateTime } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -10,8 +11,8 @@ export const args = cellArguments({
   start_time: dateTime,
   capacity: litres.positive(),
   rate: litresPerHour.positive(),
-  level: litres.default(0),
-  start_delay: hours.default(3),
+  level: litres.default(defaults.level),
+  start_delay: hours.default(defaults.start_delay),
 });
 
 /**
@@ -21,8 +22,8 @@ export const args = cellArguments({
  * @param start_time When the plant is switched on [date-time]
  * @param capacity Liquid the vessel holds when full [L]
  * @param rate Liquid the plant makes, net of standing loss [L/h]
- * @param [level] Liquid in the vessel at that time [L], 0 if omitted
- * @param [start_delay] Hours from switching on until liquid accumulates [h], 3 if omitted
+ * @param [level] Liquid in the vessel at that time [L]
+ * @param [start_delay] Hours from switching on until liquid accumulates [h]
  * @returns When the vessel is full [date-time]
  */
 export function fullAt(
@@ -48,7 +49,7 @@ export const about: About = {
   rule: "start time + (start delay + (capacity − level) / rate) / 24",
   range:
     "Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn and the power holds.",
-  source: "Plain arithmetic; the 3 h start delay is common practice, no source",
+  source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,
   examples: [
     {
       formula: '=OXYGEN.FULL_AT("2026-03-02 08:00",60,1.5)',

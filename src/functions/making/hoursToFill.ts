@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours, litres, litresPerHour } from "../../arguments/quantity";
@@ -7,8 +8,8 @@ import { hoursToFill as fillTime } from "../../models/making";
 export const args = cellArguments({
   capacity: litres.positive(),
   rate: litresPerHour.positive(),
-  level: litres.default(0),
-  start_delay: hours.default(3),
+  level: litres.default(defaults.level),
+  start_delay: hours.default(defaults.start_delay),
 });
 
 /**
@@ -17,8 +18,8 @@ export const args = cellArguments({
  * @customfunction HOURS_TO_FILL
  * @param capacity Liquid the vessel holds when full [L]
  * @param rate Liquid the plant makes, net of standing loss [L/h]
- * @param [level] Liquid in the vessel now [L], 0 if omitted
- * @param [start_delay] Hours from switching on until liquid accumulates [h], 3 if omitted
+ * @param [level] Liquid in the vessel now [L]
+ * @param [start_delay] Hours from switching on until liquid accumulates [h]
  * @returns Hours to full [h]
  */
 export function hoursToFill(capacity: any[][], rate: any[][], level?: any[][], start_delay?: any[][]): any[][] {
@@ -35,7 +36,7 @@ export const about: About = {
   rule: "start delay + (capacity − level) / rate",
   range:
     "Capacity and rate above 0; a level above the capacity is #VALUE!. A full vessel still answers the start delay.",
-  source: "Plain arithmetic; the 3 h start delay is common practice, no source",
+  source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,
   examples: [
     { formula: "=OXYGEN.HOURS_TO_FILL(60,1.5)", result: 43, note: "An empty 60 L vessel at 1.5 L/h" },
     {

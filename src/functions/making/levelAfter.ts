@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours as time, litres, litresPerHour } from "../../arguments/quantity";
@@ -8,8 +9,8 @@ export const args = cellArguments({
   hours: time,
   capacity: litres.positive(),
   rate: litresPerHour.positive(),
-  level: litres.default(0),
-  start_delay: time.default(3),
+  level: litres.default(defaults.level),
+  start_delay: time.default(defaults.start_delay),
 });
 
 /**
@@ -19,8 +20,8 @@ export const args = cellArguments({
  * @param hours Hours since switching on [h]
  * @param capacity Liquid the vessel holds when full [L]
  * @param rate Liquid the plant makes, net of standing loss [L/h]
- * @param [level] Liquid in the vessel when switched on [L], 0 if omitted
- * @param [start_delay] Hours from switching on until liquid accumulates [h], 3 if omitted
+ * @param [level] Liquid in the vessel when switched on [L]
+ * @param [start_delay] Hours from switching on until liquid accumulates [h]
  * @returns Liquid in the vessel then [L]
  */
 export function levelAfter(
@@ -43,7 +44,7 @@ export const about: About = {
   rule: "min(capacity, level + max(0, hours − start delay) × rate)",
   range:
     "Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn; losses during the start delay are left out.",
-  source: "Plain arithmetic; the 3 h start delay is common practice, no source",
+  source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,
   examples: [
     { formula: "=OXYGEN.LEVEL_AFTER(13,60,1.5,20)", result: 35, note: "Ten hours of making on top of 20 L" },
     { formula: "=OXYGEN.LEVEL_AFTER({3,43,100},60,1.5)", result: [[0, 60, 60]], note: "Stops at the capacity" },

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, hours as time, litresPerHour } from "../../arguments/quantity";
@@ -6,8 +7,8 @@ import { liquidMade as liquidOf } from "../../models/making";
 export const args = cellArguments({
   hours: time,
   rate: litresPerHour.positive(),
-  start_delay: time.default(3),
-  plants: count.default(1),
+  start_delay: time.default(defaults.start_delay),
+  plants: count.default(defaults.plants),
 });
 
 /**
@@ -16,8 +17,8 @@ export const args = cellArguments({
  * @customfunction LIQUID_MADE
  * @param hours Hours since switching on [h]
  * @param rate Liquid one plant makes, net of standing loss [L/h]
- * @param [start_delay] Hours from switching on until liquid accumulates [h], 3 if omitted
- * @param [plants] Plants of that rate, 1 if omitted
+ * @param [start_delay] Hours from switching on until liquid accumulates [h]
+ * @param [plants] Plants of that rate
  * @returns Liquid made [L]
  */
 export function liquidMade(hours: any[][], rate: any[][], start_delay?: any[][], plants?: any[][]): any[][] {
@@ -30,7 +31,7 @@ export const about: About = {
   rule: "max(0, hours − start delay) × rate × plants",
   range:
     "Rate above 0; nothing is made during the start delay. No vessel limits it: LEVEL_AFTER stops at the capacity.",
-  source: "Plain arithmetic; the 3 h start delay is common practice, no source",
+  source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,
   examples: [
     { formula: "=OXYGEN.LIQUID_MADE(24,1.5)", result: 31.5, note: "First day of one plant" },
     {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, gasPerDay, litresPerHour, number } from "../../arguments/quantity";
@@ -7,7 +8,7 @@ export const args = cellArguments({
   daily_gas: gasPerDay,
   rate: litresPerHour.positive(),
   plants: count.atLeast(1),
-  draw_ratio: number.atLeast(1).default(1.25),
+  draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
 });
 
 /**
@@ -17,7 +18,7 @@ export const args = cellArguments({
  * @param daily_gas Gas used at the patients each day [L/day]
  * @param rate Liquid one plant makes on site, net of standing loss [L/h]
  * @param plants Plants of that rate
- * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @param [draw_ratio] Liquid drawn for each litre filled
  * @returns Share of capacity used; may pass 1
  */
 export function plantLoading(daily_gas: any[][], rate: any[][], plants: any[][], draw_ratio?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, fraction, gasPerDay, litresPerHour, number } from "../../arguments/quantity";
@@ -6,9 +7,9 @@ import { plantsNeeded as plantsFor } from "../../models/making";
 export const args = cellArguments({
   daily_gas: gasPerDay,
   rate: litresPerHour.positive(),
-  spare: count.default(1),
-  availability: fraction.aboveTo(0, 1).default(0.9),
-  draw_ratio: number.atLeast(1).default(1.25),
+  spare: count.default(defaults.spare),
+  availability: fraction.aboveTo(0, 1).default(defaults.availability),
+  draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
 });
 
 /**
@@ -18,9 +19,9 @@ export const args = cellArguments({
  * @customfunction PLANTS_NEEDED
  * @param daily_gas Gas used at the patients each day [L/day]
  * @param rate Liquid one plant makes on site, net of standing loss [L/h]
- * @param [spare] Plants beyond those needed, 1 if omitted
- * @param [availability] Share of the time that a plant makes liquid, 0.9 if omitted
- * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @param [spare] Plants beyond those needed
+ * @param [availability] Share of the time that a plant makes liquid
+ * @param [draw_ratio] Liquid drawn for each litre filled
  * @returns Plants, spare ones included
  */
 export function plantsNeeded(

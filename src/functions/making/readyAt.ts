@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { dateTime } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -9,8 +10,8 @@ export const args = cellArguments({
   start_time: dateTime,
   need: litres,
   rate: litresPerHour.positive(),
-  start_delay: hours.default(3),
-  plants: count.atLeast(1).default(1),
+  start_delay: hours.default(defaults.start_delay),
+  plants: count.atLeast(1).default(defaults.plants),
 });
 
 /**
@@ -20,8 +21,8 @@ export const args = cellArguments({
  * @param start_time When the plants are switched on [date-time]
  * @param need Liquid to make, with what its transfer loses [L]
  * @param rate Liquid one plant makes, net of standing loss [L/h]
- * @param [start_delay] Hours from switching on until liquid accumulates [h], 3 if omitted
- * @param [plants] Plants of that rate, 1 if omitted
+ * @param [start_delay] Hours from switching on until liquid accumulates [h]
+ * @param [plants] Plants of that rate
  * @returns When that much is made [date-time]
  */
 export function readyAt(
@@ -43,7 +44,7 @@ export const about: About = {
   rule: "start time + (start delay + need / (rate × plants)) / 24",
   range:
     "Rate above 0, at least one plant. The vessels are taken to have room for it; nothing needed still answers the start delay.",
-  source: "Plain arithmetic; the 3 h start delay is common practice, no source",
+  source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,
   examples: [
     {
       formula: '=OXYGEN.READY_AT("2026-03-02 06:00",45,1.5,3,2)',

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
@@ -10,8 +11,8 @@ export const args = cellArguments({
   counts: list(count),
   masses: list(kilograms),
   floors: list(squareMetres),
-  pallet_mass: kilograms.positive().default(1000),
-  pallet_floor: squareMetres.positive().default(1.2),
+  pallet_mass: kilograms.positive().default(defaults.pallet_mass),
+  pallet_floor: squareMetres.positive().default(defaults.pallet_floor),
 });
 
 /** More units than any shipment of this kind; keeps the packing quick. */
@@ -24,8 +25,8 @@ const mostUnits = 100000;
  * @param counts How many of each kind, one cell a kind
  * @param masses Mass of one of each kind [kg], in the same order
  * @param floors Floor one of each kind takes up [m²], in the same order
- * @param [pallet_mass] Mass a pallet carries [kg], 1000 if omitted
- * @param [pallet_floor] Floor of a pallet [m²], 1.2 if omitted
+ * @param [pallet_mass] Mass a pallet carries [kg]
+ * @param [pallet_floor] Floor of a pallet [m²]
  * @returns Pallets
  */
 export function palletsNeeded(

@@ -1,12 +1,13 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { flag } from "../../arguments/text";
 
-export const args = cellArguments({
+export const args = tableArguments({
   shock: flag,
   tilt: flag,
   noted: flag,
-  crate_damaged: flag.default(false),
+  crate_damaged: flag.default(defaults.crate_damaged),
 });
 
 const inspect = "photograph it, open and inspect with care, and use nothing inside until it is found sound";
@@ -19,7 +20,7 @@ const keep = "nothing to do; keep the indicator in view until unpacked";
  * @param shock Whether a shock indicator on the crate has tripped
  * @param tilt Whether a tilt indicator on the crate has tripped
  * @param noted Whether what was found is written on the bill of lading
- * @param [crate_damaged] Whether the crate itself is damaged, FALSE if omitted
+ * @param [crate_damaged] Whether the crate itself is damaged
  * @returns Item, state and what to do, one row an item
  */
 export function receiptCheck(shock: any[][], tilt: any[][], noted: any[][], crate_damaged?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { count, kilograms, share } from "../../arguments/quantity";
@@ -7,7 +8,7 @@ import { shippedMass as massOf } from "../../models/moving";
 export const args = cellArguments({
   counts: list(count),
   masses: list(kilograms),
-  packing_share: share.between(0, 2).default(0),
+  packing_share: share.between(0, 2).default(defaults.packing_share),
 });
 
 /**
@@ -16,7 +17,7 @@ export const args = cellArguments({
  * @customfunction SHIPPED_MASS
  * @param counts How many of each kind, one cell a kind
  * @param masses Mass of one of each kind [kg], in the same order
- * @param [packing_share] Mass of crates and pallets as a share of the goods, such as 0.1 or 10%, at most 2, 0 if omitted
+ * @param [packing_share] Mass of crates and pallets as a share of the goods, such as 0.1 or 10%, at most 2
  * @returns Mass [kg]
  */
 export function shippedMass(counts: any[][], masses: any[][], packing_share?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { fraction, kilograms } from "../../arguments/quantity";
@@ -6,7 +7,7 @@ import { roundUpThings } from "../../models/wholeNumbers";
 export const args = cellArguments({
   mass: kilograms,
   capacity: kilograms.positive(),
-  load_share: fraction.aboveTo(0, 1).default(1),
+  load_share: fraction.aboveTo(0, 1).default(defaults.load_share),
 });
 
 /**
@@ -15,7 +16,7 @@ export const args = cellArguments({
  * @customfunction TRIPS_NEEDED
  * @param mass Mass to move [kg]
  * @param capacity Load it may carry on a trip [kg]
- * @param [load_share] Share of that load which is planned with, 1 if omitted
+ * @param [load_share] Share of that load which is planned with
  * @returns Trips, rounded up
  */
 export function tripsNeeded(mass: any[][], capacity: any[][], load_share?: any[][]): any[][] {

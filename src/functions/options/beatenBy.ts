@@ -1,10 +1,10 @@
 import type { About } from "../../arguments/about";
 import { better as betterWords, wordForEachMeasure } from "../../arguments/better";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { numberBlock } from "../../arguments/numberBlock";
 import { beatenBy as firstThatBeats } from "../../models/options";
 
-export const args = cellArguments({
+export const args = tableArguments({
   measures: numberBlock,
   better: betterWords,
 });

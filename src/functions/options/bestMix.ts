@@ -1,6 +1,6 @@
 import type { About } from "../../arguments/about";
 import { type Failure, formatNumber, isBlank, isFailure, refuse } from "../../arguments/argument";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { isWordsAlone } from "../../arguments/numberBlock";
 import { count, number } from "../../arguments/quantity";
 import { firstErrorIn, list, rawRange } from "../../arguments/range";
@@ -8,7 +8,7 @@ import { text } from "../../arguments/text";
 import { type CellError, type CellTable, invalid, noAnswer } from "../../cells/cellValues";
 import { type MixAnswer, type MixItem, bestMix as leastMix } from "../../models/mix";
 
-export const args = cellArguments({
+export const args = tableArguments({
   items: rawRange,
   needs: list(number),
   goal_name: text.mayBeOmitted(),

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days, sameUnit } from "../../arguments/quantity";
@@ -7,7 +8,7 @@ export const args = cellArguments({
   buy: sameUnit,
   life_days: days.positive(),
   running: sameUnit,
-  crew: sameUnit.default(0),
+  crew: sameUnit.default(defaults.crew),
 });
 
 /**
@@ -17,7 +18,7 @@ export const args = cellArguments({
  * @param buy Price, with carriage and setting up
  * @param life_days Days it will serve [days]
  * @param running Fuel, parts and service a day
- * @param [crew] Pay of the people who run it a day, 0 if omitted
+ * @param [crew] Pay of the people who run it a day
  * @returns Cost [money/day]
  */
 export function costPerDay(buy: any[][], life_days: any[][], running: any[][], crew?: any[][]): any[][] {

@@ -1,13 +1,13 @@
 import type { About } from "../../arguments/about";
 import { better as betterWords, wordForEachMeasure } from "../../arguments/better";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { numberBlock } from "../../arguments/numberBlock";
 import { sameUnit } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
 import { invalid } from "../../cells/cellValues";
 import { scores } from "../../models/options";
 
-export const args = cellArguments({
+export const args = tableArguments({
   measures: numberBlock,
   better: betterWords,
   weights: list(sameUnit),

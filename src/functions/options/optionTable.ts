@@ -1,13 +1,13 @@
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { count, fuelPerDay, kilograms, kilowatts, litres, litresPerDay, sameUnit } from "../../arguments/quantity";
 import { table } from "../../arguments/range";
 import { text } from "../../arguments/text";
 import { invalid } from "../../cells/cellValues";
 import { type Better, beatenBy } from "../../models/options";
 
-export const args = cellArguments({
+export const args = tableArguments({
   options: table({
     name: text,
     mass: kilograms,

@@ -15,7 +15,7 @@ export const args = cellArguments({
  *
  * @customfunction AIR_PARTS
  * @param fio2 Oxygen fraction of the mixture, above 0.21
- * @param [source_purity] Oxygen fraction of the source, 0.93 if omitted
+ * @param [source_purity] Oxygen fraction of the source
  * @returns Parts of air to one part of source
  */
 export function airParts(fio2: any[][], source_purity?: any[][]): any[][] {

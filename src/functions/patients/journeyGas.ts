@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litresPerMinute, minutes as minuteCount, number } from "../../arguments/quantity";
@@ -5,7 +6,7 @@ import { litresPerMinute, minutes as minuteCount, number } from "../../arguments
 export const args = cellArguments({
   flow: litresPerMinute,
   minutes: minuteCount,
-  safety: number.atLeast(1).default(2),
+  safety: number.atLeast(1).default(defaults.safety),
 });
 
 /**
@@ -14,7 +15,7 @@ export const args = cellArguments({
  * @customfunction JOURNEY_GAS
  * @param flow Flow that the patient draws from the source [L/min]
  * @param minutes Planned time from leaving one supply to reaching the next [min]
- * @param [safety] How many times the planned gas to take, 1 or more, 2 if omitted
+ * @param [safety] How many times the planned gas to take, 1 or more
  * @returns Gas to take [L]
  */
 export function journeyGas(flow: any[][], minutes: any[][], safety?: any[][]): any[][] {

@@ -17,7 +17,7 @@ export const args = cellArguments({
  * @customfunction MIXED_FIO2
  * @param source_flow Flow from the source [L/min]
  * @param air_flow Flow of air that is mixed in [L/min]
- * @param [source_purity] Oxygen fraction of the source, 0.93 if omitted
+ * @param [source_purity] Oxygen fraction of the source
  * @returns Oxygen fraction of the mixture
  */
 export function mixedFio2(source_flow: any[][], air_flow: any[][], source_purity?: any[][]): any[][] {

@@ -16,7 +16,7 @@ export const args = cellArguments({
  * @customfunction SOURCE_FLOW
  * @param total_flow Flow of the mixture [L/min]
  * @param fio2 Oxygen fraction of the mixture, from 0.21
- * @param [source_purity] Oxygen fraction of the source, 0.93 if omitted
+ * @param [source_purity] Oxygen fraction of the source
  * @returns Flow from the source [L/min]
  */
 export function sourceFlow(total_flow: any[][], fio2: any[][], source_purity?: any[][]): any[][] {

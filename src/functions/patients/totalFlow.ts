@@ -18,7 +18,7 @@ export const args = cellArguments({
  * @customfunction TOTAL_FLOW
  * @param source_flow Flow from the source [L/min]
  * @param fio2 Oxygen fraction of the mixture, above 0.21
- * @param [source_purity] Oxygen fraction of the source, 0.93 if omitted
+ * @param [source_purity] Oxygen fraction of the source
  * @returns Flow of the mixture [L/min]
  */
 export function totalFlow(source_flow: any[][], fio2: any[][], source_purity?: any[][]): any[][] {

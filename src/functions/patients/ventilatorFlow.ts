@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { breathedFraction, refuseRicherThanSource, sourcePurity } from "../../arguments/oxygenFraction";
@@ -8,7 +9,7 @@ export const args = cellArguments({
   minute_volume: litresPerMinute.positive(),
   fio2: breathedFraction,
   bias_flow: litresPerMinute,
-  drive_gas: litresPerMinute.default(0),
+  drive_gas: litresPerMinute.default(defaults.drive_gas),
   source_purity: sourcePurity,
 });
 
@@ -19,8 +20,8 @@ export const args = cellArguments({
  * @param minute_volume Gas that the patient breathes a minute [L/min]
  * @param fio2 Oxygen fraction that is set, from 0.21
  * @param bias_flow Flow at the set fraction that passes the patient unused, from the maker's manual [L/min]
- * @param [drive_gas] Source gas that drives the ventilator [L/min], 0 if omitted
- * @param [source_purity] Oxygen fraction of the source, 0.93 if omitted
+ * @param [drive_gas] Source gas that drives the ventilator [L/min]
+ * @param [source_purity] Oxygen fraction of the source
  * @returns Flow from the source [L/min]
  */
 export function ventilatorFlow(

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { DailyAmountsArgument } from "../../arguments/column";
 import { date } from "../../arguments/date";
@@ -9,7 +10,7 @@ import { daysCovered as cover } from "../../models/coverage";
 export const args = cellArguments({
   stock: sameUnit,
   needs: new DailyAmountsArgument(sameUnit, date),
-  daily_loss: sameUnit.default(0),
+  daily_loss: sameUnit.default(defaults.daily_loss),
 });
 
 /**
@@ -18,7 +19,7 @@ export const args = cellArguments({
  * @customfunction DAYS_COVERED
  * @param stock Stock at hand, in the unit of the needs
  * @param needs Need of each day, the first day first; two columns may give date or day number and need
- * @param [daily_loss] Loss each day, in the same unit, 0 if omitted
+ * @param [daily_loss] Loss each day, in the same unit
  * @returns Days the stock lasts [days]
  */
 export function daysCovered(stock: any[][], needs: any[][], daily_loss?: any[][]): any[][] {

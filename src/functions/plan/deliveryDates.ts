@@ -1,13 +1,13 @@
 import type { About } from "../../arguments/about";
 import { DailyAmountsArgument, column } from "../../arguments/column";
 import { date } from "../../arguments/date";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { amountEachDay, consecutiveDays } from "../../arguments/planArguments";
 import { sameUnit } from "../../arguments/quantity";
 import { CellError, dateCell, invalid, noAnswer } from "../../cells/cellValues";
 import { deliveries } from "../../models/coverage";
 
-export const args = cellArguments({
+export const args = tableArguments({
   dates: column(date),
   needs: new DailyAmountsArgument(sameUnit, date),
   opening: sameUnit,

@@ -16,10 +16,10 @@ export const args = cellArguments(planArguments);
  * @param power_hours Hours with power each day, 0 to 24 [h]
  * @param plants One row a kind of plant: count, switch-on date, start-up hours, rate L/h each, capacity L each
  * @param opening Liquid in the plants on the first morning [L]
- * @param [draw_ratio] Liquid drawn for each litre needed, 1.25 if omitted
- * @param [empty_days] Days in which full plants without power boil empty [days], 8 if omitted
+ * @param [draw_ratio] Liquid drawn for each litre needed
+ * @param [empty_days] Days in which full plants without power boil empty [days]
  * @param [restart_hours] Hours after an outage until liquid accumulates again [h]; each kind's start-up hours if omitted
- * @param [same_day] TRUE if liquid can be drawn on the day it is made, FALSE if omitted
+ * @param [same_day] TRUE if liquid can be drawn on the day it is made
  * @returns First day with a shortfall [date]
  */
 export function firstShortDate(

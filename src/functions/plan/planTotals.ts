@@ -1,9 +1,9 @@
 import type { About } from "../../arguments/about";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { planTable, wholePlan } from "../../arguments/planTable";
 import { planTotals as totals } from "../../models/stockPlan";
 
-export const args = cellArguments({ plan: planTable });
+export const args = tableArguments({ plan: planTable });
 
 /**
  * Sums of a stock plan, with the balance that shows whether the table is whole.

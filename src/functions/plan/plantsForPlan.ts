@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { aboveRoom, planArguments, readPlan, tooLarge } from "../../arguments/planArguments";
@@ -6,7 +7,7 @@ import { count } from "../../arguments/quantity";
 import { CellError, noAnswer } from "../../cells/cellValues";
 import { fewestPlants, firstShortDate, isAbove, roomOn, stockPlan } from "../../models/stockPlan";
 
-export const args = cellArguments({ ...planArguments, most: count.between(0, 1000).default(20) });
+export const args = cellArguments({ ...planArguments, most: count.between(0, 1000).default(defaults.most) });
 
 /**
  * Fewest plants of the first kind with which a stock plan has no shortfall, by the rules of STOCK_PLAN. The count in
@@ -19,11 +20,11 @@ export const args = cellArguments({ ...planArguments, most: count.between(0, 100
  * @param power_hours Hours with power each day, 0 to 24 [h]
  * @param plants One row a kind of plant: count, switch-on date, start-up hours, rate L/h each, capacity L each
  * @param opening Liquid in the plants on the first morning [L]
- * @param [draw_ratio] Liquid drawn for each litre needed, 1.25 if omitted
- * @param [empty_days] Days in which full plants without power boil empty [days], 8 if omitted
+ * @param [draw_ratio] Liquid drawn for each litre needed
+ * @param [empty_days] Days in which full plants without power boil empty [days]
  * @param [restart_hours] Hours after an outage until liquid accumulates again [h]; each kind's start-up hours if omitted
- * @param [same_day] TRUE if liquid can be drawn on the day it is made, FALSE if omitted
- * @param [most] Most plants of the first kind to try, 20 if omitted
+ * @param [same_day] TRUE if liquid can be drawn on the day it is made
+ * @param [most] Most plants of the first kind to try
  * @returns Plants of the first kind
  */
 export function plantsForPlan(

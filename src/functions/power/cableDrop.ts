@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { phases, refuseTwoPhases } from "../../arguments/phases";
@@ -11,7 +12,7 @@ export const args = cellArguments({
   length: metres,
   area_mm2: squareMillimetres,
   voltage: volts,
-  temperature: celsius.between(-40, 150).default(75),
+  temperature: celsius.between(-40, 150).default(defaults.conductor_temperature),
   phases,
 });
 
@@ -23,8 +24,8 @@ export const args = cellArguments({
  * @param length Length of the cable, one way [m]
  * @param area_mm2 Copper area of one conductor [mm²]
  * @param voltage Supply voltage, from line to line with three phases [V]
- * @param [temperature] Conductor temperature [°C], 75 if omitted
- * @param [phases] Phases of the supply, 1 or 3, 1 if omitted
+ * @param [temperature] Conductor temperature [°C]
+ * @param [phases] Phases of the supply, 1 or 3
  * @returns Voltage lost over supply voltage
  */
 export function cableDrop(

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { amperes } from "../../arguments/quantity";
@@ -7,7 +8,7 @@ import { circuitFor, standardCircuits } from "../../models/electricity";
 
 export const args = cellArguments({
   current: amperes,
-  continuous: flag.default(true),
+  continuous: flag.default(defaults.continuous),
 });
 
 /**
@@ -15,7 +16,7 @@ export const args = cellArguments({
  *
  * @customfunction CIRCUIT_NEEDED
  * @param current Current the load draws while it runs [A]
- * @param [continuous] Whether it runs for 3 hours or more at a time, TRUE if omitted
+ * @param [continuous] Whether it runs for 3 hours or more at a time
  * @returns Standard circuit size [A]
  */
 export function circuitNeeded(current: any[][], continuous?: any[][]): any[][] {

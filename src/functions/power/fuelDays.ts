@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { fuelLitres, fuelPerDay } from "../../arguments/quantity";
@@ -5,7 +6,7 @@ import { fuelLitres, fuelPerDay } from "../../arguments/quantity";
 export const args = cellArguments({
   fuel: fuelLitres,
   fuel_per_day: fuelPerDay.positive(),
-  keep: fuelLitres.default(0),
+  keep: fuelLitres.default(defaults.keep),
 });
 
 /**
@@ -14,7 +15,7 @@ export const args = cellArguments({
  * @customfunction FUEL_DAYS
  * @param fuel Fuel in store [L]
  * @param fuel_per_day Fuel burnt a day [L/day]
- * @param [keep] Fuel that is not to be touched, or can't be drawn [L], 0 if omitted
+ * @param [keep] Fuel that is not to be touched, or can't be drawn [L]
  * @returns Days [days]
  */
 export function fuelDays(fuel: any[][], fuel_per_day: any[][], keep?: any[][]): any[][] {

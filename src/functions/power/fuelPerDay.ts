@@ -1,11 +1,12 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, fuelPerHour, hours as hoursRun } from "../../arguments/quantity";
 
 export const args = cellArguments({
   rate: fuelPerHour,
-  hours: hoursRun.between(0, 24).default(24),
-  generators: count.default(1),
+  hours: hoursRun.between(0, 24).default(defaults.hours),
+  generators: count.default(defaults.generators),
 });
 
 /**
@@ -13,8 +14,8 @@ export const args = cellArguments({
  *
  * @customfunction FUEL_PER_DAY
  * @param rate Fuel one generator burns [L/h]
- * @param [hours] Hours it runs a day [h], 24 if omitted
- * @param [generators] Generators that run at once, 1 if omitted
+ * @param [hours] Hours it runs a day [h]
+ * @param [generators] Generators that run at once
  * @returns Fuel [L/day]
  */
 export function fuelPerDay(rate: any[][], hours?: any[][], generators?: any[][]): any[][] {

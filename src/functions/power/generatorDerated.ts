@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { celsius, fraction, kilowatts, metresHigh } from "../../arguments/quantity";
@@ -9,8 +10,8 @@ export const args = cellArguments({
   temperature: celsius.between(-60, 80),
   loss_per_300m: fraction,
   loss_per_5c: fraction,
-  from_altitude: metresHigh.between(-500, 11000).default(300),
-  from_temperature: celsius.between(-60, 80).default(25),
+  from_altitude: metresHigh.between(-500, 11000).default(defaults.from_altitude),
+  from_temperature: celsius.between(-60, 80).default(defaults.from_temperature),
 });
 
 /**
@@ -22,8 +23,8 @@ export const args = cellArguments({
  * @param temperature Temperature of the intake air [°C]
  * @param loss_per_300m Share lost for each 300 m above the first altitude
  * @param loss_per_5c Share lost for each 5 °C above the first temperature
- * @param [from_altitude] Altitude above which power is lost [m], 300 if omitted
- * @param [from_temperature] Temperature above which power is lost [°C], 25 if omitted
+ * @param [from_altitude] Altitude above which power is lost [m]
+ * @param [from_temperature] Temperature above which power is lost [°C]
  * @returns Power at the site [kW]
  */
 export function generatorDerated(

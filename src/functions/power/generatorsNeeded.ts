@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, fraction, kilowatts } from "../../arguments/quantity";
@@ -6,8 +7,8 @@ import { roundUpThings } from "../../models/wholeNumbers";
 export const args = cellArguments({
   load: kilowatts,
   unit_power: kilowatts.positive(),
-  most_load: fraction.aboveTo(0, 1).default(0.8),
-  spare: count.default(1),
+  most_load: fraction.aboveTo(0, 1).default(defaults.most_load),
+  spare: count.default(defaults.spare),
 });
 
 /**
@@ -16,8 +17,8 @@ export const args = cellArguments({
  * @customfunction GENERATORS_NEEDED
  * @param load Load to carry [kW]
  * @param unit_power Power of one generator at the site [kW]
- * @param [most_load] Largest share of its power that one may carry, 0.8 if omitted
- * @param [spare] Generators more than needed, 1 if omitted
+ * @param [most_load] Largest share of its power that one may carry
+ * @param [spare] Generators more than needed
  * @returns Generators, rounded up, spares included
  */
 export function generatorsNeeded(load: any[][], unit_power: any[][], most_load?: any[][], spare?: any[][]): any[][] {

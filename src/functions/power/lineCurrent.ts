@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { phases, refuseTwoPhases } from "../../arguments/phases";
@@ -7,7 +8,7 @@ import { lineCurrent as currentOf } from "../../models/electricity";
 export const args = cellArguments({
   power: kilowatts,
   voltage: volts,
-  power_factor: fraction.aboveTo(0, 1).default(0.8),
+  power_factor: fraction.aboveTo(0, 1).default(defaults.power_factor),
   phases,
 });
 
@@ -17,8 +18,8 @@ export const args = cellArguments({
  * @customfunction LINE_CURRENT
  * @param power Load [kW]
  * @param voltage Supply voltage, from line to line with three phases [V]
- * @param [power_factor] Power factor of the load, 0.8 if omitted
- * @param [phases] Phases of the supply, 1 or 3, 1 if omitted
+ * @param [power_factor] Power factor of the load
+ * @param [phases] Phases of the supply, 1 or 3
  * @returns Current in each line [A]
  */
 export function lineCurrent(power: any[][], voltage: any[][], power_factor?: any[][], phases?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { count, fraction, watts as wattsEach } from "../../arguments/quantity";
@@ -7,7 +8,7 @@ import { powerLoad as loadOf } from "../../models/electricity";
 export const args = cellArguments({
   counts: list(count),
   watts: list(wattsEach),
-  use_share: fraction.default(1),
+  use_share: fraction.default(defaults.use_share),
 });
 
 /**
@@ -16,7 +17,7 @@ export const args = cellArguments({
  * @customfunction POWER_LOAD
  * @param counts How many of each kind, one cell a kind
  * @param watts Power of one of each kind while it runs [W], in the same order
- * @param [use_share] Share of the whole that runs at once, 1 if omitted
+ * @param [use_share] Share of the whole that runs at once
  * @returns Load [kW]
  */
 export function powerLoad(counts: any[][], watts: any[][], use_share?: any[][]): any[][] {

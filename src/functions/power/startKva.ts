@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { fraction, kilowatts, kvaPerHorsepower } from "../../arguments/quantity";
@@ -6,7 +7,7 @@ import { startKva as kvaAtStart } from "../../models/electricity";
 export const args = cellArguments({
   motor_kw: kilowatts,
   code_letter_kva_per_hp: kvaPerHorsepower.positive(),
-  voltage_dip: fraction.fromToBelow(0, 1).default(0),
+  voltage_dip: fraction.fromToBelow(0, 1).default(defaults.voltage_dip),
 });
 
 /**
@@ -15,7 +16,7 @@ export const args = cellArguments({
  * @customfunction START_KVA
  * @param motor_kw Power on the motor's rating plate [kW]
  * @param code_letter_kva_per_hp Upper figure of the code letter on the plate, such as 8.99 for K [kVA/hp]
- * @param [voltage_dip] Share by which the voltage dips as it starts, 0 if omitted
+ * @param [voltage_dip] Share by which the voltage dips as it starts
  * @returns Apparent power at start [kVA]
  */
 export function startKva(motor_kw: any[][], code_letter_kva_per_hp: any[][], voltage_dip?: any[][]): any[][] {

@@ -1,8 +1,8 @@
 import type { About } from "../../arguments/about";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { constantRows } from "../../models/constants";
 
-export const args = cellArguments({});
+export const args = tableArguments({});
 
 /**
  * Every constant and every default of an argument that the functions use, with unit and source.

@@ -1,10 +1,10 @@
 import type { About } from "../../arguments/about";
 import { date as day, isoDay } from "../../arguments/date";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { planTable, wholePlan } from "../../arguments/planTable";
 import { dateCell, noAnswer } from "../../cells/cellValues";
 
-export const args = cellArguments({ date: day, plan: planTable });
+export const args = tableArguments({ date: day, plan: planTable });
 
 /**
  * One day of a stock plan, a line for each column.

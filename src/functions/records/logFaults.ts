@@ -2,14 +2,14 @@ import type { About } from "../../arguments/about";
 import { type CellArgument, isBlank, isFailure, quoteCell } from "../../arguments/argument";
 import { isHeader } from "../../arguments/column";
 import { dateTime } from "../../arguments/date";
-import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { litres, litresPerDay } from "../../arguments/quantity";
 import { firstErrorIn, rawRange } from "../../arguments/range";
 import { type CellError, dateTimeCell, invalid } from "../../cells/cellValues";
 import { type LogFault, logFaults as findFaults } from "../../models/logFaults";
 import { looksLikeDate, looksLikeNumber, oddDate } from "../../models/plausible";
 
-export const args = cellArguments({
+export const args = tableArguments({
   dates: rawRange,
   levels: rawRange,
   capacity: litres.positive(),

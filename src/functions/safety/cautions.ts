@@ -1,9 +1,9 @@
 import type { About } from "../../arguments/about";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { choice } from "../../arguments/text";
 import { type CautionStep, cautionRows, cautionSteps } from "../../models/cautions";
 
-export const args = cellArguments({
+export const args = tableArguments({
   step: choice<CautionStep>(cautionSteps).mayBeOmitted(),
 });
 

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { cubicMetres, fraction, litresPerMinute, number } from "../../arguments/quantity";
@@ -7,8 +8,8 @@ import { minutesToLimit as minutesOf, oxygenInAir } from "../../models/roomOxyge
 export const args = cellArguments({
   room: cubicMetres,
   release: litresPerMinute,
-  air_changes: number.atLeast(0).default(0),
-  limit: fraction.inside(oxygenInAir, 1).default(0.235),
+  air_changes: number.atLeast(0).default(defaults.air_changes),
+  limit: fraction.inside(oxygenInAir, 1).default(defaults.limit),
 });
 
 /**
@@ -18,8 +19,8 @@ export const args = cellArguments({
  * @customfunction MINUTES_TO_LIMIT
  * @param room Air in the room, furniture and machines taken off [m³]
  * @param release Pure oxygen released into the room [L/min]
- * @param [air_changes] Changes of fresh air an hour, 0 if omitted
- * @param [limit] Oxygen not to be passed, as a fraction, 0.235 if omitted
+ * @param [air_changes] Changes of fresh air an hour
+ * @param [limit] Oxygen not to be passed, as a fraction
  * @returns Minutes to the limit [min]
  */
 export function minutesToLimit(room: any[][], release: any[][], air_changes?: any[][], limit?: any[][]): any[][] {

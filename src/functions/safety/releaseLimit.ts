@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { cubicMetres, fraction, number } from "../../arguments/quantity";
@@ -6,7 +7,7 @@ import { oxygenInAir, releaseLimit as limitOf } from "../../models/roomOxygen";
 export const args = cellArguments({
   room: cubicMetres,
   air_changes: number.atLeast(0),
-  limit: fraction.inside(oxygenInAir, 1).default(0.235),
+  limit: fraction.inside(oxygenInAir, 1).default(defaults.limit),
 });
 
 /**
@@ -16,7 +17,7 @@ export const args = cellArguments({
  * @customfunction RELEASE_LIMIT
  * @param room Air in the room, furniture and machines taken off [m³]
  * @param air_changes Changes of fresh air an hour
- * @param [limit] Oxygen not to be passed, as a fraction, 0.235 if omitted
+ * @param [limit] Oxygen not to be passed, as a fraction
  * @returns Release that reaches the limit [L/min]
  */
 export function releaseLimit(room: any[][], air_changes: any[][], limit?: any[][]): any[][] {

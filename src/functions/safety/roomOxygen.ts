@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { cubicMetres, fraction, litresPerMinute, minutes as time, number } from "../../arguments/quantity";
@@ -6,9 +7,9 @@ import { oxygenInAir, roomOxygenAfter, roomOxygenLongRun } from "../../models/ro
 export const args = cellArguments({
   room: cubicMetres,
   release: litresPerMinute,
-  air_changes: number.atLeast(0).default(0),
+  air_changes: number.atLeast(0).default(defaults.air_changes),
   minutes: time.mayBeOmitted(),
-  source_purity: fraction.aboveTo(oxygenInAir, 1).default(1),
+  source_purity: fraction.aboveTo(oxygenInAir, 1).default(defaults.released_purity),
 });
 
 /**
@@ -18,9 +19,9 @@ export const args = cellArguments({
  * @customfunction ROOM_OXYGEN
  * @param room Air in the room, furniture and machines taken off [m³]
  * @param release Gas released into the room [L/min]
- * @param [air_changes] Changes of fresh air an hour, 0 if omitted
+ * @param [air_changes] Changes of fresh air an hour
  * @param [minutes] Minutes since the release began; the long run if left out [min]
- * @param [source_purity] Oxygen in the gas released, as a fraction, 1 if omitted
+ * @param [source_purity] Oxygen in the gas released, as a fraction
  * @returns Oxygen in the room's air, a fraction
  */
 export function roomOxygen(

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { fraction, litresPerMinute, number } from "../../arguments/quantity";
@@ -5,8 +6,8 @@ import { oxygenInAir, ventilationNeeded as airOf } from "../../models/roomOxygen
 
 export const args = cellArguments({
   release: litresPerMinute,
-  limit: fraction.inside(oxygenInAir, 1).default(0.235),
-  mixing: number.atLeast(1).default(3),
+  limit: fraction.inside(oxygenInAir, 1).default(defaults.limit),
+  mixing: number.atLeast(1).default(defaults.mixing),
 });
 
 /**
@@ -14,8 +15,8 @@ export const args = cellArguments({
  *
  * @customfunction VENTILATION_NEEDED
  * @param release Pure oxygen released into the room [L/min]
- * @param [limit] Oxygen not to be passed, as a fraction, 0.235 if omitted
- * @param [mixing] Dilution factor for poor mixing: 1 only for perfect mixing, 3 to 10 in real rooms, 3 if omitted
+ * @param [limit] Oxygen not to be passed, as a fraction
+ * @param [mixing] Dilution factor for poor mixing: 1 only for perfect mixing, 3 to 10 in real rooms
  * @returns Fresh air [m³/h]
  */
 export function ventilationNeeded(release: any[][], limit?: any[][], mixing?: any[][]): any[][] {

@@ -24,7 +24,7 @@ export const args = cellArguments({
  * @param interval_hours Running hours between services [h]
  * @param hours_now Meter reading on the day as_of [h]
  * @param hours_per_day Average running time, above 0 to 24 [h/day]
- * @param [harsh] Share of the interval that harsh conditions leave, above 0 to 1, 1 if omitted
+ * @param [harsh] Share of the interval that harsh conditions leave, above 0 to 1
  * @returns Day of the next service [date]
  */
 export function nextServiceByHours(

@@ -18,7 +18,7 @@ export const args = cellArguments({
  * @customfunction NEXT_SERVICE_DATE
  * @param last_date Day of the last service [date]
  * @param months Interval between services, in whole months [months]
- * @param [harsh] Share of the interval that harsh conditions leave, above 0 to 1, 1 if omitted
+ * @param [harsh] Share of the interval that harsh conditions leave, above 0 to 1
  * @returns Day of the next service [date]
  */
 export function nextServiceDate(last_date: any[][], months: any[][], harsh?: any[][]): any[][] {

@@ -1,10 +1,11 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { date } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days } from "../../arguments/quantity";
 import { overdueDays as late } from "../../models/servicePlan";
 
-export const args = cellArguments({ as_of: date, due_date: date, grace: days.whole().default(0) });
+export const args = cellArguments({ as_of: date, due_date: date, grace: days.whole().default(defaults.grace) });
 
 /**
  * Days by which a service is overdue, beyond its grace days; 0 when it is not.
@@ -12,7 +13,7 @@ export const args = cellArguments({ as_of: date, due_date: date, grace: days.who
  * @customfunction OVERDUE_DAYS
  * @param as_of The day to judge from [date]
  * @param due_date Day on which the service is due [date]
- * @param [grace] Days it may be late [days], 0 if omitted
+ * @param [grace] Days it may be late [days]
  * @returns Days overdue [days]
  */
 export function overdueDays(as_of: any[][], due_date: any[][], grace?: any[][]): any[][] {

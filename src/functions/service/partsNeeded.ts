@@ -1,10 +1,10 @@
 import type { About } from "../../arguments/about";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { listArguments, mostServices, readTasks, tooManyServices } from "../../arguments/serviceArguments";
 import { CellError, noAnswer } from "../../cells/cellValues";
 import { partsNeeded as sumParts, serviceList } from "../../models/servicePlan";
 
-export const args = cellArguments(listArguments);
+export const args = tableArguments(listArguments);
 
 /**
  * Parts for every service that falls due between two days: the sums of SERVICE_LIST.
@@ -13,7 +13,7 @@ export const args = cellArguments(listArguments);
  * @param tasks One row a task, in eight columns: task, last date, months, last hours, interval hours, hours per day, part, quantity, blank where there is none
  * @param from_date First day of the list [date]
  * @param to_date Last day of the list [date]
- * @param [harsh] Share of the intervals that harsh conditions leave, above 0 to 1, 1 if omitted
+ * @param [harsh] Share of the intervals that harsh conditions leave, above 0 to 1
  * @returns One row a part: part, quantity
  */
 export function partsNeeded(tasks: any[][], from_date: any[][], to_date: any[][], harsh?: any[][]): any[][] {

@@ -1,10 +1,10 @@
 import type { About } from "../../arguments/about";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { listArguments, mostServices, readTasks, tooManyServices } from "../../arguments/serviceArguments";
 import { CellError, dateCell, noAnswer } from "../../cells/cellValues";
 import { serviceList as listServices } from "../../models/servicePlan";
 
-export const args = cellArguments(listArguments);
+export const args = tableArguments(listArguments);
 
 /**
  * Every service that falls due between two days, from a list of tasks. A task that was already due before comes first,
@@ -14,7 +14,7 @@ export const args = cellArguments(listArguments);
  * @param tasks One row a task: task, last date, months; or eight columns: also last hours, interval hours, hours per day, part, quantity, blank where there is none
  * @param from_date First day of the list [date]
  * @param to_date Last day of the list [date]
- * @param [harsh] Share of the intervals that harsh conditions leave, above 0 to 1, 1 if omitted
+ * @param [harsh] Share of the intervals that harsh conditions leave, above 0 to 1
  * @returns One row a service: date, task, occurrence since the last date
  */
 export function serviceList(tasks: any[][], from_date: any[][], to_date: any[][], harsh?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { date } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -7,8 +8,8 @@ import { serviceState } from "../../models/servicePlan";
 export const args = cellArguments({
   as_of: date,
   due_date: date,
-  warn: days.whole().default(7),
-  grace: days.whole().default(0),
+  warn: days.whole().default(defaults.warn),
+  grace: days.whole().default(defaults.grace),
 });
 
 /**
@@ -17,8 +18,8 @@ export const args = cellArguments({
  * @customfunction SERVICE_STATUS
  * @param as_of The day to judge from [date]
  * @param due_date Day on which the service is due [date]
- * @param [warn] Days of warning before the due date [days], 7 if omitted
- * @param [grace] Days it may be late [days], 0 if omitted
+ * @param [warn] Days of warning before the due date [days]
+ * @param [grace] Days it may be late [days]
  * @returns "ok", "due soon", "in grace" or "overdue"
  */
 export function serviceStatus(as_of: any[][], due_date: any[][], warn?: any[][], grace?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
 import { date, isoDay } from "../../arguments/date";
@@ -6,7 +7,11 @@ import { days } from "../../arguments/quantity";
 import { dateCell, noAnswer } from "../../cells/cellValues";
 import { lastVisit } from "../../models/servicePlan";
 
-export const args = cellArguments({ due_date: date, visit_dates: column(date), late: days.whole().default(0) });
+export const args = cellArguments({
+  due_date: date,
+  visit_dates: column(date),
+  late: days.whole().default(defaults.late),
+});
 
 /**
  * The visit on which to do a service: the last one that is in time.
@@ -14,7 +19,7 @@ export const args = cellArguments({ due_date: date, visit_dates: column(date), l
  * @customfunction VISIT_FOR
  * @param due_date Day on which the service is due [date]
  * @param visit_dates Days of the planned visits, in any order [date]
- * @param [late] Days the service may be late [days], 0 if omitted
+ * @param [late] Days the service may be late [days]
  * @returns Day of the visit [date]
  */
 export function visitFor(due_date: any[][], visit_dates: any[][], late?: any[][]): any[][] {

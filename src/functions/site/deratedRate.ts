@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litresPerHour, perDegree } from "../../arguments/quantity";
@@ -8,8 +9,8 @@ export const args = cellArguments({
   rated_rate: litresPerHour.positive(),
   temperature: airCelsius,
   altitude: siteAltitude,
-  loss_per_degree: perDegree.between(0, 1).default(0.01),
-  rated_temperature: airCelsius.default(21.1),
+  loss_per_degree: perDegree.between(0, 1).default(defaults.loss_per_degree),
+  rated_temperature: airCelsius.default(defaults.rated_temperature),
 });
 
 /**
@@ -20,8 +21,8 @@ export const args = cellArguments({
  * @param rated_rate Liquid the plant makes as rated, at sea level [L/h]
  * @param temperature Air temperature at the plant, at its warmest [°C]
  * @param altitude Altitude above sea level, geopotential [m]
- * @param [loss_per_degree] Share lost for each degree above the rated temperature [1/°C], 0.01 if omitted
- * @param [rated_temperature] Temperature of the rated figure [°C], 21.1 if omitted
+ * @param [loss_per_degree] Share lost for each degree above the rated temperature [1/°C]
+ * @param [rated_temperature] Temperature of the rated figure [°C]
  * @returns Estimated make rate [L/h]
  */
 export function deratedRate(

@@ -1,11 +1,11 @@
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
-import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { litresPerHour } from "../../arguments/quantity";
 import { airCelsius, siteAltitude } from "../../arguments/siteAir";
 import { fitDerating as fit } from "../../models/derating";
 
-export const args = cellArguments({
+export const args = tableArguments({
   altitudes: column(siteAltitude),
   temperatures: column(airCelsius),
   rates: column(litresPerHour.positive()),
@@ -22,9 +22,10 @@ export const args = cellArguments({
  */
 export function fitDerating(altitudes: any[][], temperatures: any[][], rates: any[][]): any[][] {
   return wholeTable(args, [altitudes, temperatures, rates], (given) => {
-    const uneven = sameLength(given);
+    const { altitudes, temperatures, rates } = given;
+    const uneven = sameLength({ altitudes, temperatures, rates });
     if (uneven) return uneven;
-    const { ratedRate, lossPerDegree, residual } = fit(given.altitudes, given.temperatures, given.rates);
+    const { ratedRate, lossPerDegree, residual } = fit(altitudes, temperatures, rates);
     return [
       ["rated rate", "loss per degree", "residual"],
       [ratedRate, lossPerDegree, residual],

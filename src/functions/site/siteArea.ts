@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, metres } from "../../arguments/quantity";
@@ -6,8 +7,8 @@ import { siteArea as areaOf } from "../../models/site";
 export const args = cellArguments({
   length: metres.positive(),
   width: metres.positive(),
-  clearance: metres.default(2),
-  units: count.atLeast(1).default(1),
+  clearance: metres.default(defaults.clearance),
+  units: count.atLeast(1).default(defaults.units),
 });
 
 /**
@@ -16,8 +17,8 @@ export const args = cellArguments({
  * @customfunction SITE_AREA
  * @param length Length of one plant [m]
  * @param width Width of one plant [m]
- * @param [clearance] Clear distance all round and between plants [m], 2 if omitted
- * @param [units] Plants side by side, 1 if omitted
+ * @param [clearance] Clear distance all round and between plants [m]
+ * @param [units] Plants side by side
  * @returns Floor needed [m²]
  */
 export function siteArea(length: any[][], width: any[][], clearance?: any[][], units?: any[][]): any[][] {

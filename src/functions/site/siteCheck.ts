@@ -1,5 +1,5 @@
 import type { About } from "../../arguments/about";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { degrees, metres } from "../../arguments/quantity";
 import { choice, flag } from "../../arguments/text";
 import { type Surface, siteFindings } from "../../models/site";
@@ -16,7 +16,7 @@ const surfaces: readonly Surface[] = [
   "asphalt",
 ];
 
-export const args = cellArguments({
+export const args = tableArguments({
   clearance: metres,
   tilt: degrees,
   surface: choice<Surface>(surfaces, {

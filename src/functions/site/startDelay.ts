@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours } from "../../arguments/quantity";
@@ -6,9 +7,9 @@ import { startDelay as delayAt } from "../../models/derating";
 
 export const args = cellArguments({
   temperature: airCelsius,
-  warm_start_hours: hours.default(3),
-  cold_extra_hours: hours.default(1),
-  cold_below: airCelsius.default(10),
+  warm_start_hours: hours.default(defaults.warm_start_hours),
+  cold_extra_hours: hours.default(defaults.cold_extra_hours),
+  cold_below: airCelsius.default(defaults.cold_below),
 });
 
 /**
@@ -16,9 +17,9 @@ export const args = cellArguments({
  *
  * @customfunction START_DELAY
  * @param temperature Air temperature at the plant [°C]
- * @param [warm_start_hours] Hours when it is not cold [h], 3 if omitted
- * @param [cold_extra_hours] Hours more when it is cold [h], 1 if omitted
- * @param [cold_below] Temperature under which it counts as cold [°C], 10 if omitted
+ * @param [warm_start_hours] Hours when it is not cold [h]
+ * @param [cold_extra_hours] Hours more when it is cold [h]
+ * @param [cold_below] Temperature under which it counts as cold [°C]
  * @returns Hours before liquid accumulates [h]
  */
 export function startDelay(

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
@@ -7,8 +8,8 @@ import { daysOfSupply as daysLeft } from "../../models/stock";
 export const args = cellArguments({
   stock: sameUnit,
   daily_use: sameUnit,
-  daily_loss: sameUnit.default(0),
-  keep: sameUnit.default(0),
+  daily_loss: sameUnit.default(defaults.daily_loss),
+  keep: sameUnit.default(defaults.keep),
 });
 
 /**
@@ -17,8 +18,8 @@ export const args = cellArguments({
  * @customfunction DAYS_OF_SUPPLY
  * @param stock What is there now, in any one unit
  * @param daily_use What is used a day, in the same unit
- * @param [daily_loss] What is lost a day, in the same unit, 0 if omitted
- * @param [keep] What must not be used, in the same unit, 0 if omitted
+ * @param [daily_loss] What is lost a day, in the same unit
+ * @param [keep] What must not be used, in the same unit
  * @returns Days until only the kept amount is left [days]
  */
 export function daysOfSupply(stock: any[][], daily_use: any[][], daily_loss?: any[][], keep?: any[][]): any[][] {

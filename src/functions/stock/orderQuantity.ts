@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
@@ -7,7 +8,7 @@ export const args = cellArguments({
   on_hand: sameUnit,
   on_order: sameUnit,
   up_to: sameUnit,
-  lot: sameUnit.positive().default(1),
+  lot: sameUnit.positive().default(defaults.lot),
   room: sameUnit.mayBeOmitted(),
 });
 
@@ -18,7 +19,7 @@ export const args = cellArguments({
  * @param on_hand What is there, in any one unit
  * @param on_order What is ordered and has not come, in the same unit
  * @param up_to Stock to order up to, in the same unit
- * @param [lot] Size of one lot, in the same unit, 1 if omitted
+ * @param [lot] Size of one lot, in the same unit
  * @param [room] What still fits now beside what is there and on order, in the same unit; no limit if omitted
  * @returns Amount to order, in the same unit
  */

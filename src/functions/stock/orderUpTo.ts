@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days, sameUnit } from "../../arguments/quantity";
@@ -10,7 +11,7 @@ export const args = cellArguments({
   lead_days: days.positive(),
   review_days: days,
   level: serviceLevel,
-  lead_sd: days.default(0),
+  lead_sd: days.default(defaults.lead_sd),
 });
 
 /**
@@ -23,7 +24,7 @@ export const args = cellArguments({
  * @param lead_days Days from ordering to having it, on average [days]
  * @param review_days Days from one look to the next [days]
  * @param level Share of cycles without running out, from 0.5 to under 1
- * @param [lead_sd] Standard deviation of the lead time [days], 0 if omitted
+ * @param [lead_sd] Standard deviation of the lead time [days]
  * @returns Stock on hand and on order to bring it up to, in the same unit
  */
 export function orderUpTo(

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days, sameUnit } from "../../arguments/quantity";
@@ -9,7 +10,7 @@ export const args = cellArguments({
   sd: sameUnit.positive(),
   lead_days: days.positive(),
   level: serviceLevel,
-  lead_sd: days.default(0),
+  lead_sd: days.default(defaults.lead_sd),
 });
 
 /**
@@ -20,7 +21,7 @@ export const args = cellArguments({
  * @param sd Standard deviation of a day's demand, in the same unit
  * @param lead_days Days from ordering to having it, on average [days]
  * @param level Share of lead times without running out, from 0.5 to under 1
- * @param [lead_sd] Standard deviation of the lead time [days], 0 if omitted
+ * @param [lead_sd] Standard deviation of the lead time [days]
  * @returns Stock on hand and on order at which to order, in the same unit
  */
 export function reorderPoint(

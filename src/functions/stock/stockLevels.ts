@@ -1,17 +1,18 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
-import { cellArguments, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { days, sameUnit } from "../../arguments/quantity";
 import { refuseSafetyLevel, serviceLevel } from "../../arguments/serviceLevel";
 import { safetyStock, stockTarget } from "../../models/stock";
 
-export const args = cellArguments({
+export const args = tableArguments({
   mean: sameUnit.positive(),
   sd: sameUnit.positive(),
   lead_days: days.positive(),
   review_days: days,
   level: serviceLevel,
   emergency_days: days,
-  lead_sd: days.default(0),
+  lead_sd: days.default(defaults.lead_sd),
 });
 
 /**
@@ -24,7 +25,7 @@ export const args = cellArguments({
  * @param review_days Days from one look to the next [days]
  * @param level Share of cycles without running out, from 0.5 to under 1
  * @param emergency_days Days for which the emergency stock must last [days]
- * @param [lead_sd] Standard deviation of the lead time [days], 0 if omitted
+ * @param [lead_sd] Standard deviation of the lead time [days]
  * @returns Four rows: level, amount
  */
 export function stockLevels(

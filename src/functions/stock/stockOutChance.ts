@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days as dayCount, sameUnit } from "../../arguments/quantity";
@@ -8,7 +9,7 @@ export const args = cellArguments({
   mean: sameUnit.positive(),
   sd: sameUnit.positive(),
   days: dayCount,
-  days_sd: dayCount.default(0),
+  days_sd: dayCount.default(defaults.days_sd),
 });
 
 /**
@@ -19,7 +20,7 @@ export const args = cellArguments({
  * @param mean Demand of a day, on average, in the same unit
  * @param sd Standard deviation of a day's demand, in the same unit
  * @param days Days it has to last, on average [days]
- * @param [days_sd] Standard deviation of those days [days], 0 if omitted
+ * @param [days_sd] Standard deviation of those days [days]
  * @returns Chance of running out
  */
 export function stockOutChance(stock: any[][], mean: any[][], sd: any[][], days: any[][], days_sd?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { date } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -11,8 +12,8 @@ export const args = cellArguments({
   as_of: date,
   stock: sameUnit,
   daily_use: sameUnit,
-  daily_loss: sameUnit.default(0),
-  keep: sameUnit.default(0),
+  daily_loss: sameUnit.default(defaults.daily_loss),
+  keep: sameUnit.default(defaults.keep),
 });
 
 /**
@@ -22,8 +23,8 @@ export const args = cellArguments({
  * @param as_of Day of the count, before that day's use [date]
  * @param stock What is there then, in any one unit
  * @param daily_use What is used a day, in the same unit
- * @param [daily_loss] What is lost a day, in the same unit, 0 if omitted
- * @param [keep] What must not be used, in the same unit, 0 if omitted
+ * @param [daily_loss] What is lost a day, in the same unit
+ * @param [keep] What must not be used, in the same unit
  * @returns Day on which only the kept amount is left, cut down to the whole day [date]
  */
 export function stockOutOn(

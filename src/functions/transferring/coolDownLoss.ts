@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { metal as metalWord } from "../../arguments/metal";
@@ -8,8 +9,8 @@ import { coolDownLoss as lossOf } from "../../models/metals";
 export const args = cellArguments({
   metal_mass: kilograms,
   metal: metalWord,
-  start_temperature: metalCelsius.default(21.1),
-  vapour_use: fraction.default(0),
+  start_temperature: metalCelsius.default(defaults.start_temperature),
+  vapour_use: fraction.default(defaults.vapour_use),
 });
 
 /**
@@ -18,8 +19,8 @@ export const args = cellArguments({
  * @customfunction COOL_DOWN_LOSS
  * @param metal_mass Metal that the liquid cools, such as the inner vessel and the hose [kg]
  * @param metal What it is made of: stainless, aluminium or copper
- * @param [start_temperature] Temperature of the metal before [°C], 21.1 if omitted
- * @param [vapour_use] Share of the vapour's cold that cools metal too, from 0 for latent heat only to 1 for all of it, 0 if omitted
+ * @param [start_temperature] Temperature of the metal before [°C]
+ * @param [vapour_use] Share of the vapour's cold that cools metal too, from 0 for latent heat only to 1 for all of it
  * @returns Oxygen boiled off [kg]
  */
 export function coolDownLoss(

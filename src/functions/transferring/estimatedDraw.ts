@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
@@ -13,9 +14,9 @@ export const args = cellArguments({
   from_pressure: vesselGauge,
   metal_mass: kilograms,
   metal: metalWord,
-  start_temperature: metalCelsius.default(21.1),
-  to_pressure: vesselGauge.default(0),
-  vapour_use: fraction.default(0),
+  start_temperature: metalCelsius.default(defaults.start_temperature),
+  to_pressure: vesselGauge.default(defaults.to_pressure),
+  vapour_use: fraction.default(defaults.vapour_use),
 });
 
 /**
@@ -26,9 +27,9 @@ export const args = cellArguments({
  * @param from_pressure Pressure of the store, gauge [bar]
  * @param metal_mass Warm metal that the liquid cools, 0 for a cold vessel and hose [kg]
  * @param metal What it is made of: stainless, aluminium or copper
- * @param [start_temperature] Temperature of the metal before [°C], 21.1 if omitted
- * @param [to_pressure] Pressure of the vessel while it is filled, gauge [bar], 0 if omitted
- * @param [vapour_use] Share of the vapour's cold that cools metal too, from 0 for latent heat only to 1 for all of it, 0 if omitted
+ * @param [start_temperature] Temperature of the metal before [°C]
+ * @param [to_pressure] Pressure of the vessel while it is filled, gauge [bar]
+ * @param [vapour_use] Share of the vapour's cold that cools metal too, from 0 for latent heat only to 1 for all of it
  * @returns Liquid drawn from the store [L]
  */
 export function estimatedDraw(

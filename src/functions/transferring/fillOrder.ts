@@ -1,18 +1,19 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
-import { cellArguments, sameLength, wholeTable } from "../../arguments/eachCell";
+import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { litres, number } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
 import { text } from "../../arguments/text";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
 import { fillOrder as orderOf } from "../../models/transferring";
 
-export const args = cellArguments({
+export const args = tableArguments({
   levels: column(litres),
   capacities: column(litres.positive()),
   stock: litres,
-  keep: litres.default(0),
-  draw_ratio: number.atLeast(1).default(1.25),
+  keep: litres.default(defaults.keep),
+  draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
   names: list(text).mayBeOmitted(),
 });
 
@@ -23,8 +24,8 @@ export const args = cellArguments({
  * @param levels Liquid in each vessel now, one column or one row [L]
  * @param capacities Liquid each vessel holds when full, in the same order [L]
  * @param stock Liquid in the store [L]
- * @param [keep] Liquid that stays in the store [L], 0 if omitted
- * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @param [keep] Liquid that stays in the store [L]
+ * @param [draw_ratio] Liquid drawn for each litre filled
  * @param [names] Name of each vessel, in the same order; its number in the list where omitted
  * @returns Table of one row a vessel in order of filling: vessel, fill, draw, stock after [L]
  */

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litres, number } from "../../arguments/quantity";
@@ -6,8 +7,8 @@ import { fillsAvailable as fillsFrom } from "../../models/transferring";
 export const args = cellArguments({
   level: litres,
   fill_each: litres.positive(),
-  keep: litres.default(0),
-  draw_ratio: number.atLeast(1).default(1.25),
+  keep: litres.default(defaults.keep),
+  draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
 });
 
 /**
@@ -16,8 +17,8 @@ export const args = cellArguments({
  * @customfunction FILLS_AVAILABLE
  * @param level Liquid in the vessel drawn from [L]
  * @param fill_each Liquid that goes into a vessel at each fill [L]
- * @param [keep] Liquid that stays in the vessel drawn from [L], 0 if omitted
- * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @param [keep] Liquid that stays in the vessel drawn from [L]
+ * @param [draw_ratio] Liquid drawn for each litre filled
  * @returns Fills
  */
 export function fillsAvailable(level: any[][], fill_each: any[][], keep?: any[][], draw_ratio?: any[][]): any[][] {

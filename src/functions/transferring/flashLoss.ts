@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { vesselGauge } from "../../arguments/oxygenState";
@@ -5,7 +6,7 @@ import { absoluteFromGauge, flashFraction } from "../../models/oxygen";
 
 export const args = cellArguments({
   from_pressure: vesselGauge,
-  to_pressure: vesselGauge.default(0),
+  to_pressure: vesselGauge.default(defaults.to_pressure),
 });
 
 /**
@@ -13,7 +14,7 @@ export const args = cellArguments({
  *
  * @customfunction FLASH_LOSS
  * @param from_pressure Pressure at which the liquid boiled in the store, gauge [bar]
- * @param [to_pressure] Pressure into which it flows, gauge [bar], 0 if omitted
+ * @param [to_pressure] Pressure into which it flows, gauge [bar]
  * @returns Fraction by mass that flashes off
  */
 export function flashLoss(from_pressure: any[][], to_pressure?: any[][]): any[][] {

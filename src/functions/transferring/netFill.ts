@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litres, number } from "../../arguments/quantity";
@@ -5,7 +6,7 @@ import { netFill as fillFrom } from "../../models/transferring";
 
 export const args = cellArguments({
   gross_draw: litres,
-  draw_ratio: number.atLeast(1).default(1.25),
+  draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
 });
 
 /**
@@ -13,7 +14,7 @@ export const args = cellArguments({
  *
  * @customfunction NET_FILL
  * @param gross_draw Liquid drawn from the store [L]
- * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @param [draw_ratio] Liquid drawn for each litre filled
  * @returns Liquid in the vessel [L]
  */
 export function netFill(gross_draw: any[][], draw_ratio?: any[][]): any[][] {

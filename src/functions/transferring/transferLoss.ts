@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litres, number } from "../../arguments/quantity";
@@ -5,7 +6,7 @@ import { transferLoss as lossOf } from "../../models/transferring";
 
 export const args = cellArguments({
   net_fill: litres,
-  draw_ratio: number.atLeast(1).default(1.25),
+  draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
 });
 
 /**
@@ -13,7 +14,7 @@ export const args = cellArguments({
  *
  * @customfunction TRANSFER_LOSS
  * @param net_fill Liquid that ends up in the vessel [L]
- * @param [draw_ratio] Liquid drawn for each litre filled, 1.25 if omitted
+ * @param [draw_ratio] Liquid drawn for each litre filled
  * @returns Liquid lost [L]
  */
 export function transferLoss(net_fill: any[][], draw_ratio?: any[][]): any[][] {

@@ -1,3 +1,4 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days, litres, litresPerMinute } from "../../arguments/quantity";
@@ -10,8 +11,8 @@ export const args = cellArguments({
   flow: litresPerMinute,
   capacity: litres.positive(),
   empty_days: days.positive(),
-  keep: litres.default(0),
-  economiser: flag.default(false),
+  keep: litres.default(defaults.keep),
+  economiser: flag.default(defaults.economiser),
 });
 
 /**
@@ -22,8 +23,8 @@ export const args = cellArguments({
  * @param flow Flow to the patient [L/min]
  * @param capacity Liquid the vessel holds when full [L]
  * @param empty_days Days in which it empties by its standing loss alone, the maker's figure [days]
- * @param [keep] Liquid that is not counted on [L], 0 if omitted
- * @param [economiser] TRUE if the boil-off goes to the patient, FALSE if omitted
+ * @param [keep] Liquid that is not counted on [L]
+ * @param [economiser] TRUE if the boil-off goes to the patient
  * @returns Hours until only the kept amount is left [h]
  */
 export function vesselHours(

@@ -6,7 +6,7 @@ import { fuelPerDay } from "../../../src/functions/power/fuelPerDay";
 import { generatorsNeeded } from "../../../src/functions/power/generatorsNeeded";
 import { powerLoad } from "../../../src/functions/power/powerLoad";
 import { startKva } from "../../../src/functions/power/startKva";
-import { horsepower } from "../../../src/models/electricity";
+import { horsepower } from "../../../src/models/unitFactors";
 import reference from "../../reference/electricity.json";
 
 const value = (call: (...cells: any[]) => any[][], ...cells: unknown[]): any =>
