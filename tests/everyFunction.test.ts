@@ -150,14 +150,17 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
     });
 
     if (reader.optional) {
-      it("takes blank, empty text and left-out alike", () => {
+      it("takes its default where it is left out, and refuses a blank cell with the way out", () => {
         const cells = Array.from({ length: args.names.length }, (_, at) => firstCells(read)[at]);
         cells[index] = undefined;
-        const left = JSON.stringify(call(...cells));
-        for (const blank of [null, ""])
-          expect(JSON.stringify(call(...replaced(firstCells(read), index, blank)))).toBe(left);
         if (reader.defaultValue !== undefined)
-          expect(JSON.stringify(call(...replaced(firstCells(read), index, reader.defaultValue)))).toBe(left);
+          expect(JSON.stringify(call(...replaced(firstCells(read), index, reader.defaultValue)))).toBe(
+            JSON.stringify(call(...cells)),
+          );
+        for (const blank of [null, ""]) {
+          namesArgument(bad(blank));
+          expect((bad(blank) as CellError).message).toMatch(/is blank.*leave the argument out of the formula/);
+        }
       });
     } else {
       it("refuses a blank and names the argument", () => {

@@ -13,7 +13,10 @@ export interface CellArgument<T extends Primitive = Primitive> {
   readonly shape: "cell";
   /** Unit of a bare number, "" where there is none. */
   readonly unit: string;
+  /** May be left out of the formula; a blank cell given for it is refused all the same. */
   readonly optional: boolean;
+  /** A cell of a table that may be empty and then reads as undefined. */
+  readonly mayBeBlank?: boolean;
   readonly defaultValue: T | undefined;
   readonly choices?: readonly string[];
   /** A cell that is a number from `min` to `max` is taken as it is, without reading (the fast path). */
@@ -42,36 +45,61 @@ export const isFailure = (value: unknown): value is Failure => value instanceof 
 export const isBlank = (cell: unknown): boolean =>
   cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
 
-/** A number inside Excel's data-type form (a formatted number or date) is taken out of it. */
+/**
+ * A number, text or flag inside Excel's data-type form (a formatted number or date) is taken out of it. A picture or
+ * linked data, whose fallback value is an error, stays as it is.
+ */
 export function plainCell(cell: unknown): unknown {
   if (typeof cell === "object" && cell !== null && !isErrorCell(cell)) {
-    const { basicValue } = cell as { basicValue?: unknown };
+    const { basicType, basicValue } = cell as { basicType?: unknown; basicValue?: unknown };
+    if (basicType === "Error") return cell;
     if (typeof basicValue === "number" || typeof basicValue === "string" || typeof basicValue === "boolean")
       return basicValue;
   }
   return cell;
 }
 
-/** A range that was left out, or is one blank cell. */
-export const isMissing = (cells: Cells | null | undefined): cells is null | undefined =>
-  cells === null ||
-  cells === undefined ||
-  cells.length === 0 ||
-  (cells.length === 1 && cells[0]!.length === 1 && isBlank(plainCell(cells[0]![0])));
+/** Left out of the formula: Excel hands no range over, not a range with an empty cell. */
+export const isLeftOut = (cells: Cells | null | undefined): cells is null | undefined =>
+  cells === null || cells === undefined;
+
+export const isBlankRow = (line: readonly unknown[]): boolean => line.every((cell) => isBlank(plainCell(cell)));
 
 /** A number the fast path takes as it is. */
 export const isTakenUnread = (cell: unknown, { min, max, wholeOnly }: CellArgument): cell is number =>
   typeof cell === "number" && cell >= min && cell <= max && !(wholeOnly && !Number.isInteger(cell));
 
+const longestQuote = 40;
+
 /** A cell as error words quote it. */
 export function quoteCell(cell: unknown): string {
-  if (typeof cell === "string") return `"${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"`;
+  if (typeof cell === "string") return `"${cell.length > longestQuote ? `${cell.slice(0, longestQuote)}…` : cell}"`;
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
-  if (typeof cell === "number") return formatNumber(cell);
+  if (typeof cell === "number") return quoteNumber(cell);
   return "this cell";
 }
 
-/** At most seven digits: enough to recognise what was typed, short enough for a message. */
-export const formatNumber = (value: number): string => String(Number(value.toPrecision(7)));
+/** A number as it was given, with the fifteen digits that Excel shows. */
+export const quoteNumber = (value: number): string =>
+  Number.isFinite(value) ? String(Number(value.toPrecision(15))) : "a number too large to hold";
+
+/** A reckoned number: at most seven digits, enough to recognise it, short enough for a message. */
+export const formatNumber = (value: number): string =>
+  Number.isFinite(value) ? String(Number(value.toPrecision(7))) : "a number too large to hold";
 
 export const refuse = (label: string, words: string): CellError => invalid(`${label} ${words}`);
+
+/** Of a cell that is neither number, text nor flag. */
+export const strangeCell = "is a picture or linked data, not a plain value";
+
+const defaultText = (value: Primitive): string =>
+  typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : value === undefined ? "a value" : String(value);
+
+/** A blank cell is never a number: for an optional argument the words offer the way out. */
+export const refuseBlank = (reader: CellArgument, label: string, wanted: string): CellError =>
+  refuse(
+    label,
+    reader.optional
+      ? `is blank: enter ${defaultText(reader.defaultValue)}, or leave the argument out of the formula`
+      : `is blank; ${wanted}`,
+  );

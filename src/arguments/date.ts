@@ -1,6 +1,15 @@
 import { isErrorCell } from "../cells/cellValues";
 import { daysInMonth, epochSerial, lastDay, serialOfDay } from "../models/calendar";
-import { type CellArgument, type Failure, formatNumber, isBlank, plainCell, quoteCell, refuse } from "./argument";
+import {
+  type CellArgument,
+  type Failure,
+  isBlank,
+  plainCell,
+  quoteCell,
+  refuse,
+  refuseBlank,
+  strangeCell,
+} from "./argument";
 
 /** Serial 61 is 1 March 1900, the first day on which Excel's serials and the calendar agree (ECMA-376, 1900 date base). */
 export const firstSerial = 61;
@@ -36,12 +45,32 @@ export const isoMinute = (serial: number): string =>
     .slice(0, 16)
     .replace("T", " ");
 
-/** A date (its time of day cut off) or a date-time, as a serial of the 1900 system; text in ISO form is read too. */
+/** 1990-01-01 and 2100-12-31: a date given outside is a slip; a computed one may lie outside. */
+export const firstGivenDay = serialOfDay({ year: 1990, month: 1, day: 1 });
+const lastGivenDay = serialOfDay({ year: 2100, month: 12, day: 31 });
+
+const asDigits = /^(19|20|21)(\d\d)(0[1-9]|1[0-2])([0-2]\d|3[01])$/;
+
+/** What a number that is no date most likely was meant as. */
+function likelyDate(value: number): string {
+  const digits = asDigits.exec(String(value));
+  if (digits) return `: write ${digits[1]}${digits[2]}-${digits[3]}-${digits[4]}`;
+  if (Number.isInteger(value) && value >= 1900 && value <= 2100)
+    return `, which looks like a year; enter a date, or text such as ${value}-03-01`;
+  if (value >= firstSerial && value <= lastDay)
+    return `, the date ${isoDay(value)}; dates from 1990-01-01 to 2100-12-31 are taken: check the year`;
+  return ", which is no date from 1990-01-01 to 2100-12-31; enter a date";
+}
+
+/**
+ * A date (its time of day cut off) or a date-time from 1990 to 2100, as a serial of the 1900 system; text in ISO form is
+ * read too.
+ */
 export class DateArgument<T extends number | undefined = number> implements CellArgument<T> {
   readonly shape = "cell";
   readonly unit: string;
-  readonly min = firstSerial;
-  readonly max = lastDay + 1 - 1e-6;
+  readonly min = firstGivenDay;
+  readonly max = lastGivenDay + 1 - 1e-6;
   readonly defaultValue = undefined;
   /** The fast path leaves fractions to `read`, which cuts them off. */
   readonly wholeOnly: boolean;
@@ -49,6 +78,7 @@ export class DateArgument<T extends number | undefined = number> implements Cell
   constructor(
     private readonly keepsTime: boolean,
     readonly optional = false,
+    readonly mayBeBlank = false,
   ) {
     this.wholeOnly = !keepsTime;
     this.unit = keepsTime ? "date-time" : "date";
@@ -58,25 +88,32 @@ export class DateArgument<T extends number | undefined = number> implements Cell
     return new DateArgument<number | undefined>(this.keepsTime, true);
   }
 
+  /** A cell of a list or table that may be empty: then reads as undefined. */
+  orBlank(): DateArgument<number | undefined> {
+    return new DateArgument<number | undefined>(this.keepsTime, false, true);
+  }
+
   read(cell: unknown, label: string): T | Failure {
     if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
-    if (isBlank(plain)) return this.optional ? (undefined as T) : refuse(label, "is blank; enter a date");
+    if (isBlank(plain)) return this.mayBeBlank ? (undefined as T) : refuseBlank(this, label, "enter a date");
     if (typeof plain === "string") {
       const serial = serialOfIso(plain);
       if (serial === undefined)
         return refuse(label, `${quoteCell(plain)} is text, not a date; enter a date, or text as YYYY-MM-DD`);
-      return this.inRange(serial, label);
+      return this.inRange(serial, label, `${quoteCell(plain)}`);
     }
-    if (typeof plain !== "number" || !Number.isFinite(plain))
-      return refuse(label, `is ${quoteCell(plain)}; enter a date`);
-    return this.inRange(plain, label);
+    if (typeof plain !== "number") {
+      return refuse(
+        label,
+        typeof plain === "boolean" ? `is ${quoteCell(plain)}; enter a date` : `${strangeCell}; enter a date`,
+      );
+    }
+    return this.inRange(plain, label, quoteCell(plain));
   }
 
-  private inRange(serial: number, label: string): T | Failure {
-    if (serial < this.min || serial > this.max) {
-      return refuse(label, `is ${formatNumber(serial)}, which is no date from 1900-03-01 on; enter a date`);
-    }
+  private inRange(serial: number, label: string, given: string): T | Failure {
+    if (!(serial >= this.min && serial <= this.max)) return refuse(label, `is ${given}${likelyDate(serial)}`);
     return (this.keepsTime ? serial : Math.floor(serial)) as T;
   }
 }
@@ -85,3 +122,21 @@ export class DateArgument<T extends number | undefined = number> implements Cell
 export const date = new DateArgument(false);
 /** A date with its time of day [date-time]. */
 export const dateTime = new DateArgument(true);
+
+/** The largest number that still counts the days of a list; from 1900 on it looks like a year. */
+const lastDayNumber = 1899;
+
+/** Does the first column of a list hold the day's number, 1, 2, 3 …, in place of its date? */
+export const isDayNumber = (day: number): boolean => day <= lastDayNumber;
+
+/** A date, or the number of a day in a list. */
+class DayArgument extends DateArgument {
+  override read(cell: unknown, label: string): number | Failure {
+    const plain = plainCell(cell);
+    return typeof plain === "number" && Number.isInteger(plain) && plain >= 0 && isDayNumber(plain)
+      ? plain
+      : super.read(cell, label);
+  }
+}
+
+export const readDay: CellArgument<number> = new DayArgument(false);

@@ -1,5 +1,14 @@
 import { type CellError, type CellResult, type CellTable, type Cells, invalid, noAnswer } from "../cells/cellValues";
-import { type Argument, type CellArgument, type Primitive, type RangeArgument, isFailure } from "./argument";
+import {
+  type Argument,
+  type CellArgument,
+  type Primitive,
+  type RangeArgument,
+  isFailure,
+  isLeftOut,
+  isTakenUnread,
+} from "./argument";
+import { filledRows } from "./rows";
 
 /** Arguments as Excel hands them over: 2-D arrays, a single cell as [[v]], omitted ones as null or undefined. */
 export type Given = readonly (Cells | null | undefined)[];
@@ -65,22 +74,21 @@ function asResult(value: CellResult): CellResult {
   return invalid("the result is too large or has no value for these inputs; check their size");
 }
 
-/** The fast path: a plain number in range, or an optional argument left out. Anything else is read with care. */
-function readCell(reader: CellArgument, cell: unknown, name: string): Primitive | CellError {
-  if (typeof cell === "number") {
-    if (cell >= reader.min && cell <= reader.max && !(reader.wholeOnly && !Number.isInteger(cell))) return cell;
-  } else if ((cell === undefined || cell === null) && reader.optional) {
-    return reader.defaultValue;
-  }
-  return reader.read(cell, name);
-}
+/** The fast path: a plain number in range. Anything else is read with care. */
+const readCell = (reader: CellArgument, cell: unknown, name: string): Primitive | CellError =>
+  isTakenUnread(cell, reader) ? cell : reader.read(cell, name);
+
+/** What stands for an argument that is left out of the formula: its default, or the words on a missing one. */
+const leftOut = (reader: CellArgument, name: string): Primitive | CellError =>
+  reader.optional ? reader.defaultValue : reader.read(null, name);
 
 /**
  * Applies a formula of single values to cells, broadcasting: a one-row or one-column argument stretches over the others.
  * A cell with no partner becomes #N/A with words; a bad cell spoils only its own result; an error cell goes out unchanged.
- * Range arguments are read once and handed to every call whole.
+ * Range arguments are read once and handed to every call whole. The result has the shape that its arguments ask for,
+ * whatever is wrong with them.
  */
-export function eachCell<A extends Readonly<Record<string, Argument>>>(
+export function eachCell<A extends Named>(
   args: CellArguments<A>,
   given: Given,
   formula: (values: Values<A>) => CellResult,
@@ -96,13 +104,11 @@ export function eachCell<A extends Readonly<Record<string, Argument>>>(
       list.push(range);
       continue;
     }
-    let cell: unknown;
-    if (cells !== null && cells !== undefined) {
-      if (cells.length !== 1 || cells[0]!.length !== 1) return broadcast(args, given, formula);
-      cell = cells[0]![0];
-    }
-    const value = readCell(reader, cell, names[index]!);
-    if (typeof value === "object") return args.takesRange ? broadcast(args, given, formula) : [[value]];
+    let value: Primitive | CellError;
+    if (isLeftOut(cells)) value = leftOut(reader, names[index]!);
+    else if (cells.length === 1 && cells[0]!.length === 1) value = readCell(reader, cells[0]![0], names[index]!);
+    else return broadcast(args, given, formula);
+    if (typeof value === "object") return broadcast(args, given, formula);
     list.push(value);
   }
   return [[asResult(formula(new args.Named(list) as Values<A>))]];
@@ -113,24 +119,37 @@ interface Extent {
   columns: number;
 }
 
+/** Above this many rows a range is a whole column or a large part of one: its blank end is not calculated. */
+const longestFilledByHand = 16384;
+
+/** Rows of an argument that get a result. */
+const rowsOf = (cells: Cells): number =>
+  cells.length > longestFilledByHand ? Math.max(1, filledRows(cells)) : cells.length;
+
 function extentOf(readers: readonly Argument[], given: Given): Extent {
   let rows = 1;
   let columns = 1;
   readers.forEach((reader, index) => {
     const cells = given[index];
-    if (reader.shape === "range" || cells === null || cells === undefined || cells.length === 0) return;
-    rows = Math.max(rows, cells.length);
+    if (reader.shape === "range" || isLeftOut(cells) || cells.length === 0) return;
+    rows = Math.max(rows, rowsOf(cells));
     columns = Math.max(columns, cells[0]!.length);
   });
   return { rows, columns };
 }
 
-function failEverywhere<A extends Readonly<Record<string, Argument>>>(
-  args: CellArguments<A>,
-  given: Given,
-  failure: CellError,
-): CellTable {
-  const { rows, columns } = extentOf(args.readers, given);
+/** The most cells one formula fills; more than a sheet is read by, and a load that would stop Excel for long. */
+const mostCells = 200000;
+
+const tooMany = ({ rows, columns }: Extent): CellError =>
+  invalid(
+    `the result would fill ${rows} rows and ${columns} columns; at most ${mostCells} cells are filled by one formula: give a shorter range, such as the filled rows alone`,
+  );
+
+function failEverywhere<A extends Named>(args: CellArguments<A>, given: Given, failure: CellError): CellTable {
+  const extent = extentOf(args.readers, given);
+  const { rows, columns } = extent;
+  if (rows * columns > mostCells) return [[tooMany(extent)]];
   return Array.from({ length: rows }, () => Array.from({ length: columns }, () => failure));
 }
 
@@ -139,13 +158,14 @@ const sizeWords = (cells: Cells, byRow: boolean): string => {
   return `${size} ${byRow ? "row" : "column"}${size === 1 ? "" : "s"}`;
 };
 
-function broadcast<A extends Readonly<Record<string, Argument>>>(
+function broadcast<A extends Named>(
   args: CellArguments<A>,
   given: Given,
   formula: (values: Values<A>) => CellResult,
 ): CellTable {
   const { names, readers } = args;
-  const { rows, columns } = extentOf(readers, given);
+  const extent = extentOf(readers, given);
+  const { rows, columns } = extent;
   /** Ranges are read once; the places of single cells are filled anew for each result. */
   const ranges: unknown[] = new Array(names.length);
   const cellIndexes: number[] = [];
@@ -159,12 +179,13 @@ function broadcast<A extends Readonly<Record<string, Argument>>>(
     if (isFailure(range)) return failEverywhere(args, given, range);
     ranges[index] = range;
   }
+  if (rows * columns > mostCells) return [[tooMany(extent)]];
 
   const noPartner = (index: number, byRow: boolean): CellError => {
-    const widest = cellIndexes.find((other) => {
+    const widest = cellIndexes.filter((other) => {
       const cells = given[other];
-      return cells && (byRow ? cells.length === rows : cells[0]!.length === columns);
-    })!;
+      return cells && cells.length > 0 && (byRow ? rowsOf(cells) === rows : cells[0]!.length === columns);
+    })[0]!;
     return noAnswer(
       `no partner here: ${names[index]!} has ${sizeWords(given[index]!, byRow)} and ${names[widest]!} has ${sizeWords(given[widest]!, byRow)}`,
     );
@@ -178,16 +199,21 @@ function broadcast<A extends Readonly<Record<string, Argument>>>(
       let failure: CellError | undefined;
       for (const index of cellIndexes) {
         const cells = given[index];
-        let cell: unknown;
-        if (cells !== null && cells !== undefined && cells.length > 0) {
+        const reader = readers[index] as CellArgument;
+        let value: Primitive | CellError;
+        if (isLeftOut(cells)) value = leftOut(reader, names[index]!);
+        else {
           const height = cells.length;
-          const width = cells[0]!.length;
-          if (height !== 1 && row >= height) failure = noPartner(index, true);
-          else if (width !== 1 && column >= width) failure = noPartner(index, false);
-          else cell = cells[height === 1 ? 0 : row]![width === 1 ? 0 : column];
-          if (failure) break;
+          const width = height === 0 ? 0 : cells[0]!.length;
+          if (height > 1 && row >= height) value = noPartner(index, true);
+          else if (width > 1 && column >= width) value = noPartner(index, false);
+          else
+            value = readCell(
+              reader,
+              height === 0 ? null : cells[height === 1 ? 0 : row]![width === 1 ? 0 : column],
+              names[index]!,
+            );
         }
-        const value = readCell(readers[index] as CellArgument, cell, names[index]!);
         if (typeof value === "object") {
           failure = value;
           break;
@@ -205,7 +231,7 @@ function broadcast<A extends Readonly<Record<string, Argument>>>(
  * Runs a function that returns a table (or one value) from ranges and single cells. A single-cell argument that is given
  * a range is refused; any bad cell or error cell makes the whole result that error.
  */
-export function wholeTable<A extends Readonly<Record<string, Argument>>>(
+export function wholeTable<A extends Named>(
   args: TableArguments<A>,
   given: Given,
   formula: (values: Values<A>) => CellTable | CellError,
@@ -222,15 +248,19 @@ export function wholeTable<A extends Readonly<Record<string, Argument>>>(
       list.push(range);
       continue;
     }
-    if (cells && (cells.length > 1 || (cells[0]?.length ?? 0) > 1)) {
+    if (!isLeftOut(cells) && cells.length > 0 && (cells.length > 1 || cells[0]!.length > 1)) {
       return [[invalid(`${name} must be a single cell here; it has ${sizeWords(cells, cells.length > 1)}`)]];
     }
-    const value = readCell(reader, cells?.[0]?.[0], name);
+    const value = isLeftOut(cells)
+      ? leftOut(reader, name)
+      : readCell(reader, cells.length > 0 ? cells[0]![0] : null, name);
     if (typeof value === "object") return [[value]];
     list.push(value);
   }
   const result = formula(new args.Named(list) as Values<A>);
   if (!Array.isArray(result)) return [[result]];
+  if (result.length * result[0]!.length > mostCells)
+    return [[tooMany({ rows: result.length, columns: result[0]!.length })]];
   return result.map((line) => line.map(asResult));
 }
 

@@ -1,5 +1,5 @@
 import { type CellArgument, type Failure, plainCell } from "./argument";
-import { Quantity } from "./quantity";
+import { type Quantity, measured } from "./quantity";
 import { barPerPsi } from "../models/unitFactors";
 import { type Measure, unitKey } from "./units";
 
@@ -24,7 +24,7 @@ class FactorArgument implements CellArgument<number> {
         [unitKey("L/bar"), { factor: barPerPsi }],
       ]),
     };
-    this.number = new Quantity(measure).positive();
+    this.number = measured(measure).positive();
     this.unit = measure.unit;
     this.min = this.number.min;
     this.max = this.number.max;

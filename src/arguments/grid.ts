@@ -1,13 +1,5 @@
-import {
-  type CellArgument,
-  type Cells,
-  type Failure,
-  type Primitive,
-  type RangeArgument,
-  isBlank,
-  isFailure,
-  plainCell,
-} from "./argument";
+import { type CellArgument, type Cells, type Failure, type Primitive, type RangeArgument, isFailure } from "./argument";
+import { countedRows, isEmpty } from "./rows";
 
 /** A block of values of one kind, kept as rows and columns; every cell must hold one. */
 export class GridArgument<E extends Primitive> implements RangeArgument<readonly (readonly E[])[]> {
@@ -22,15 +14,15 @@ export class GridArgument<E extends Primitive> implements RangeArgument<readonly
   }
 
   readRange(cells: Cells | null | undefined, label: string): readonly (readonly E[])[] | Failure {
-    const rows = cells && cells.length > 0 ? cells : [[null]];
-    const single = rows.length === 1 && rows[0]!.length === 1;
-    if (single && isBlank(plainCell(rows[0]![0]))) return this.element.read(null, label) as Failure;
+    if (isEmpty(cells)) return this.element.read(null, label) as Failure;
+    const { from, to } = countedRows(cells, () => this.element);
+    const single = cells.length === 1 && cells[0]!.length === 1;
     const grid: E[][] = [];
-    for (let row = 0; row < rows.length; row++) {
+    for (let row = from; row < to; row++) {
       const line: E[] = [];
-      for (let column = 0; column < rows[row]!.length; column++) {
+      for (let column = 0; column < cells[row]!.length; column++) {
         const value = this.element.read(
-          rows[row]![column],
+          cells[row]![column],
           single ? label : `${label} row ${row + 1}, column ${column + 1}`,
         );
         if (isFailure(value)) return value;

@@ -1,12 +1,12 @@
 import { defaults } from "../models/defaults";
-import { days, litres, litresPerDay } from "./quantity";
+import { emptyDays, litres, litresPerDay } from "./quantity";
 
 /** What the functions of a standing vessel share, in order. */
 export const holdingArguments = {
   level: litres,
   capacity: litres.positive(),
   daily_draw: litresPerDay.default(defaults.daily_draw),
-  empty_days: days.positive().default(defaults.empty_days),
+  empty_days: emptyDays.default(defaults.empty_days),
   daily_made: litresPerDay.default(defaults.daily_made),
 };
 

@@ -3,7 +3,7 @@ import { CellError, invalid } from "../cells/cellValues";
 import { formatNumber } from "./argument";
 import { type DailyAmount, DailyAmountsArgument, column } from "./column";
 import { date, isoDay } from "./date";
-import { count, days, hours, litres, litresPerHour, number } from "./quantity";
+import { count, emptyDays, hours, litres, litresPerHour, number } from "./quantity";
 import { table } from "./range";
 import { flag } from "./text";
 
@@ -16,8 +16,8 @@ const firstDate = 61;
 /** The arguments the plan functions share, in order. */
 export const planArguments = {
   dates: column(date),
-  need: new DailyAmountsArgument(litres, date),
-  received: new DailyAmountsArgument(litres, date),
+  need: new DailyAmountsArgument(litres),
+  received: new DailyAmountsArgument(litres, true),
   power_hours: column(hours.between(0, 24)),
   plants: table({
     count,
@@ -28,7 +28,7 @@ export const planArguments = {
   }),
   opening: litres,
   draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
-  empty_days: days.positive().default(defaults.empty_days),
+  empty_days: emptyDays.default(defaults.empty_days),
   restart_hours: hours.mayBeOmitted(),
   same_day: flag.default(defaults.same_day),
 };

@@ -2,32 +2,60 @@ import { type Default } from "../models/defaults";
 import { zeroCelsius } from "../models/referenceConditions";
 import * as z from "zod/mini";
 import { isErrorCell } from "../cells/cellValues";
-import { type CellArgument, type Failure, formatNumber, isBlank, plainCell, quoteCell, refuse } from "./argument";
-import { type Measure, measuredBy, measures, unitKey } from "./units";
+import {
+  type CellArgument,
+  type Failure,
+  formatNumber,
+  isBlank,
+  plainCell,
+  quoteCell,
+  quoteNumber,
+  refuse,
+  refuseBlank,
+  strangeCell,
+} from "./argument";
+import { type Measure, convert, measuredBy, measures, unitKey } from "./units";
 
 const numberThenUnit = /^([+\-−]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(.*)$/i;
 const groupedDigits = /^[+\-−]?\d{1,3}([,' \u00a0\u202f]\d{3})+(\.\d+)?(?!\d)/;
 const decimalComma = /^[+\-−]?\d+,\d+(?!\d)/;
+/** "1.500": a thousand and a half to one reader, one and a half to another. */
+const pointBeforeThree = /^[+\-−]?[1-9]\d{0,2}\.\d{3}$/;
 
-/** Reads a whole number or fraction with a unit, exactly by the measure's factors; a string is the reason why not. */
-function readText(text: string, measure: Measure | null, wanted: string): number | { problem: string } {
+/** Reads a number with a unit, exactly by the measure's factors; a string is the reason why not. */
+function readText(
+  text: string,
+  { measure, limits }: { measure: Measure | null; limits: Limits },
+  wanted: string,
+): number | { problem: string } {
   const trimmed = text.trim();
   if (groupedDigits.test(trimmed)) return { problem: `${quoteCell(text)} has a thousands separator; write it without` };
   if (decimalComma.test(trimmed))
     return { problem: `${quoteCell(text)} has a decimal comma inside text; write a full stop, or enter a number` };
   const match = numberThenUnit.exec(trimmed);
   if (!match) return { problem: `${quoteCell(text)} is not a number; ${wanted}` };
-  const amount = Number(match[1]!.replace("−", "-"));
+  const digits = match[1]!;
+  const amount = Number(digits.replace("−", "-"));
   const unit = match[2]!;
   if (unit === "")
     return {
       problem: `${quoteCell(text)} is text that looks like a number; enter it as a number${measure ? " or write its unit" : ""}`,
     };
-  const conversion = measure?.units.get(unitKey(unit));
-  if (conversion) return amount * conversion.factor + (conversion.offset ?? 0);
-  const elsewhere = measuredBy(unit);
-  if (elsewhere && elsewhere !== measure?.name) return { problem: `${quoteCell(text)} is ${elsewhere}; ${wanted}` };
-  return { problem: `${quoteCell(text)}: the unit "${unit}" is not known here; ${wanted}` };
+  const conversion = measure ? measure.units.get(unitKey(unit)) : undefined;
+  if (!conversion) {
+    const elsewhere = measuredBy(unit);
+    if (elsewhere && elsewhere !== measure?.name)
+      return { problem: `${quoteCell(text)} is ${elsewhere}; ${wanted}${measure?.elsewhere?.(elsewhere) ?? ""}` };
+    return { problem: `${quoteCell(text)}: the unit ${quoteCell(unit)} is not known here; ${wanted}` };
+  }
+  const value = convert(amount, conversion);
+  const thousandfold = convert(amount * 1000, conversion);
+  if (pointBeforeThree.test(digits) && thousandfold >= limits.min && thousandfold <= limits.max) {
+    return {
+      problem: `${quoteCell(text)} may be ${quoteNumber(amount)} or ${quoteNumber(amount * 1000)}; write "${quoteNumber(amount)} ${unit}" or "${quoteNumber(amount * 1000)} ${unit}"`,
+    };
+  }
+  return value;
 }
 
 interface Limits {
@@ -37,6 +65,18 @@ interface Limits {
   readonly words: string;
   /** Ends that belong to the range: a number beyond one by rounding only, as 0.3 − 0.1 − 0.2 is below 0, is taken for it. */
   readonly ends?: readonly number[];
+}
+
+/**
+ * Numbers that are possible but, without a unit, most likely in another unit or of another kind: they are refused with
+ * the likely reading offered, and pass as text with their unit.
+ */
+interface Doubt {
+  /** From here to `to` no number is in doubt, and the fast path takes it. */
+  readonly from: number;
+  readonly to: number;
+  /** Completes "<argument> <number> …"; undefined where there is no doubt. */
+  readonly words: (value: number) => string | undefined;
 }
 
 const unlimited: Limits = { min: -Number.MAX_VALUE, max: Number.MAX_VALUE, words: "a number" };
@@ -49,45 +89,74 @@ const justBelow = (value: number): number => value - Math.abs(value) * Number.EP
 const justAbove = (value: number): number =>
   value === 0 ? Number.MIN_VALUE : value + Math.abs(value) * Number.EPSILON;
 
+interface Settings {
+  readonly measure: Measure | null;
+  readonly limits: Limits;
+  readonly wholeOnly: boolean;
+  readonly defaultValue: number | undefined;
+  readonly optional: boolean;
+  readonly mayBeBlank: boolean;
+  readonly doubt: Doubt | undefined;
+}
+
+const plain: Settings = {
+  measure: null,
+  limits: unlimited,
+  wholeOnly: false,
+  defaultValue: undefined,
+  optional: false,
+  mayBeBlank: false,
+  doubt: undefined,
+};
+
 /**
  * A number with a unit. A cell that is already a finite number inside the limits is taken as it is; everything else
  * (text with a unit, a formatted number, a wrong kind) goes through the zod schema, which speaks.
  */
 export class Quantity<T extends number | undefined = number> implements CellArgument<T> {
   readonly shape = "cell";
+  readonly measure: Measure | null;
+  readonly wholeOnly: boolean;
   readonly optional: boolean;
+  readonly mayBeBlank: boolean;
+  readonly defaultValue: T | undefined;
   readonly min: number;
   readonly max: number;
+  private readonly settings: Settings;
   private compiled: z.ZodMiniType<number> | undefined;
 
-  constructor(
-    readonly measure: Measure | null,
-    private readonly limits: Limits = unlimited,
-    readonly wholeOnly = false,
-    readonly defaultValue: T | undefined = undefined,
-    optional = false,
-  ) {
+  constructor(settings: Partial<Settings>) {
+    this.settings = { ...plain, ...settings };
+    const { measure, limits, wholeOnly, defaultValue, optional, mayBeBlank, doubt } = this.settings;
+    this.measure = measure;
+    this.wholeOnly = wholeOnly;
     this.optional = optional;
-    this.min = limits.min;
-    this.max = limits.max;
+    this.mayBeBlank = mayBeBlank;
+    this.defaultValue = defaultValue as T | undefined;
+    this.min = doubt ? Math.max(limits.min, doubt.from) : limits.min;
+    this.max = doubt ? Math.min(limits.max, doubt.to) : limits.max;
   }
 
   get unit(): string {
-    return this.measure?.unit ?? "";
+    return this.measure ? this.measure.unit : "";
   }
 
   private get unitWords(): string {
     return this.unit === "" ? "" : ` ${this.unit}`;
   }
 
+  private changed<V extends number | undefined = T>(changes: Partial<Settings>): Quantity<V> {
+    return new Quantity<V>({ ...this.settings, ...changes });
+  }
+
   private limited(min: number, max: number, words: string, ends: readonly number[] = []): Quantity<T> {
-    return new Quantity<T>(
-      this.measure,
-      { min: Math.max(min, this.limits.min), max: Math.min(max, this.limits.max), words, ends },
-      this.wholeOnly,
-      this.defaultValue,
-      this.optional,
-    );
+    const { limits } = this.settings;
+    return this.changed({ limits: { min: Math.max(min, limits.min), max: Math.min(max, limits.max), words, ends } });
+  }
+
+  /** Limits with words of their own, which complete "must be …". */
+  within(min: number, max: number, words: string): Quantity<T> {
+    return this.limited(min, max, words);
   }
 
   /** More than 0: a 0 would be impossible. */
@@ -140,17 +209,27 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
   }
 
   whole(): Quantity<T> {
-    return new Quantity<T>(this.measure, this.limits, true, this.defaultValue, this.optional);
+    return this.changed({ wholeOnly: true });
   }
 
-  /** What an omitted or blank cell stands for. */
+  /** Bare numbers that are most likely meant otherwise are refused with words that offer the likely reading. */
+  doubted(doubt: Doubt): Quantity<T> {
+    return this.changed({ doubt });
+  }
+
+  /** What stands for it where it is left out of the formula. */
   default({ value }: Default<number>): Quantity<number> {
-    return new Quantity<number>(this.measure, this.limits, this.wholeOnly, value, true);
+    return this.changed<number>({ defaultValue: value, optional: true });
   }
 
-  /** May be omitted or blank, with no fixed default: reads as undefined. */
+  /** May be left out of the formula, with no fixed default: then reads as undefined. */
   mayBeOmitted(): Quantity<number | undefined> {
-    return new Quantity<number | undefined>(this.measure, this.limits, this.wholeOnly, undefined, true);
+    return this.changed<number | undefined>({ defaultValue: undefined, optional: true });
+  }
+
+  /** A cell of a table that may be empty: then reads as undefined. */
+  orBlank(): Quantity<number | undefined> {
+    return this.changed<number | undefined>({ mayBeBlank: true });
   }
 
   private get wanted(): string {
@@ -160,23 +239,25 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
   }
 
   private percentHint(value: number): string {
-    if (this.measure !== measures.fraction || value <= Math.max(1, this.max) || value > 100) return "";
-    return `; ${formatNumber(value)} looks like a percent: enter ${formatNumber(value)}% or ${formatNumber(value / 100)}`;
+    const { max } = this.settings.limits;
+    if (this.measure !== measures.fraction || value <= 1 || value > 100 || value / 100 > max) return "";
+    return `; ${quoteNumber(value)} looks like a percent: enter ${quoteNumber(value)}% or ${formatNumber(value / 100)}`;
   }
 
   /** A number out of range that would be in it in another unit: most likely the unit was forgotten. */
   private unitHint(value: number): string {
-    const unit = this.measure?.mistakenFor;
-    if (!unit || (value >= this.min && value <= this.max)) return "";
-    const { factor, offset = 0 } = this.measure!.units.get(unitKey(unit))!;
-    const converted = value * factor + offset;
-    if (converted < this.min || converted > this.max) return "";
-    return ` (if that is in ${unit}, enter "${formatNumber(value)} ${unit}")`;
+    const unit = this.measure ? this.measure.mistakenFor : undefined;
+    const { min, max } = this.settings.limits;
+    if (!unit || (value >= min && value <= max)) return "";
+    const converted = convert(value, this.measure!.units.get(unitKey(unit))!);
+    if (converted < min || converted > max) return "";
+    return ` (if that is in ${unit}, enter "${quoteNumber(value)} ${unit}")`;
   }
 
   private withoutRounding(value: number): number {
-    if (value < this.min || value > this.max) {
-      const end = this.limits.ends?.find((each) => isRoundingApart(value, each));
+    const { min, max, ends } = this.settings.limits;
+    if (value < min || value > max) {
+      const end = ends ? ends.filter((each) => isRoundingApart(value, each))[0] : undefined;
       if (end !== undefined) return end;
     }
     return this.wholeOnly && isRoundingApart(value, Math.round(value)) ? Math.round(value) : value;
@@ -184,9 +265,10 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
 
   private get schema(): z.ZodMiniType<number> {
     if (this.compiled) return this.compiled;
+    const { limits } = this.settings;
     const outside = (issue: { input?: unknown }): string => {
       const value = issue.input as number;
-      return `must be ${this.limits.words}${this.percentHint(value) || `; this is ${formatNumber(value)}`}`;
+      return `must be ${limits.words}${this.percentHint(value) || `; this is ${quoteNumber(value)}`}`;
     };
     const read = z.transform((cell: unknown, context) => {
       const problem = (message: string): never => {
@@ -195,17 +277,17 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
       };
       if (typeof cell === "number") return this.withoutRounding(cell);
       if (typeof cell === "boolean") return problem(`is ${quoteCell(cell)}; ${this.wanted}`);
-      if (typeof cell !== "string") return problem(`is of a kind that is not a number; ${this.wanted}`);
-      const value = readText(cell, this.measure, this.wanted);
+      if (typeof cell !== "string") return problem(`${strangeCell}; ${this.wanted}`);
+      const value = readText(cell, this.settings, this.wanted);
       return typeof value === "number" ? this.withoutRounding(value) : problem(value.problem);
     });
     this.compiled = z.pipe(
       read,
       z.number({ error: () => `is not a finite number; ${this.wanted}` }).check(
-        z.gte(this.limits.min, { error: outside }),
-        z.lte(this.limits.max, { error: outside }),
+        z.gte(limits.min, { error: outside }),
+        z.lte(limits.max, { error: outside }),
         z.refine((value) => !this.wholeOnly || Number.isInteger(value), {
-          error: (issue) => `must be a whole number; this is ${formatNumber(issue.input as number)}`,
+          error: (issue) => `must be a whole number; this is ${quoteNumber(issue.input as number)}`,
         }),
       ),
     );
@@ -214,28 +296,39 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
 
   read(cell: unknown, label: string): T | Failure {
     if (isErrorCell(cell)) return cell;
-    const plain = plainCell(cell);
-    if (isBlank(plain)) {
-      if (this.optional) return this.defaultValue as T;
-      return refuse(label, `is blank; ${this.wanted}`);
-    }
-    const result = z.safeParse(this.schema, plain);
+    const given = plainCell(cell);
+    if (isBlank(given)) return this.mayBeBlank ? (undefined as T) : refuseBlank(this, label, this.wanted);
+    const { doubt } = this.settings;
+    const otherReading = doubt && typeof given === "number" ? doubt.words(given) : undefined;
+    if (otherReading !== undefined) return refuse(label, `${quoteNumber(given as number)} ${otherReading}`);
+    const result = z.safeParse(this.schema, given);
     if (result.success) return result.data as T;
-    return refuse(label, result.error.issues[0]!.message + (typeof plain === "number" ? this.unitHint(plain) : ""));
+    return refuse(label, result.error.issues[0]!.message + (typeof given === "number" ? this.unitHint(given) : ""));
   }
 }
 
-const of = (measure: Measure): Quantity => new Quantity(measure);
-const notNegative = (measure: Measure): Quantity => of(measure).atLeast(0);
+/** A number of one measure, without limits. */
+export const measured = (measure: Measure): Quantity => new Quantity({ measure });
+const notNegative = (measure: Measure): Quantity => measured(measure).atLeast(0);
 
 /** Liquid oxygen, or a vessel's size in liquid [L]; 0 or more. */
 export const litres = notNegative(measures.liquid);
 /** Gaseous oxygen at 21.1 °C and 101.325 kPa [L]; 0 or more. */
 export const gasLitres = notNegative(measures.gas);
-/** A cylinder's water volume [L]; more than 0. */
-export const waterVolume = of(measures.vesselVolume).positive();
-/** Liquid made or drained an hour [L/h]; 0 or more. */
+/** Largest single cylinder [L of water]; a tube or bundle is counted cylinder by cylinder. */
+const largestCylinder = 250;
+/** A cylinder's water volume [L]; more than 0, at most 250. */
+export const waterVolume = measured(measures.vesselVolume).within(
+  Number.MIN_VALUE,
+  largestCylinder,
+  `more than 0 and at most ${largestCylinder} L; is this the gas content? The water volume stands on the shoulder of the cylinder, and a bundle is counted cylinder by cylinder`,
+);
+/** Water volume of a bank of cylinders [L]; more than 0. */
+export const bankVolume = measured(measures.vesselVolume).positive();
+/** Liquid made an hour [L/h]; 0 or more. */
 export const litresPerHour = notNegative(measures.makeRate);
+/** Liquid drained an hour [L/h]; 0 or more. */
+export const drainedPerHour = notNegative(measures.drainRate);
 /** Liquid a day [L/day]; 0 or more. */
 export const litresPerDay = notNegative(measures.dailyLiquid);
 /** Gas a day [L/day]; 0 or more. */
@@ -243,29 +336,37 @@ export const gasPerDay = notNegative(measures.dailyGas);
 /** Gas flow [L/min]; 0 or more. */
 export const litresPerMinute = notNegative(measures.flow);
 /** Room volume [m³]; more than 0. */
-export const cubicMetres = of(measures.room).positive();
+export const cubicMetres = measured(measures.room).positive();
 /** Mass [kg]; 0 or more. */
 export const kilograms = notNegative(measures.mass);
 /** Pressure above 1.01325 bar [bar gauge]. */
-export const gaugeBar = of(measures.gaugePressure);
+export const gaugeBar = measured(measures.gaugePressure);
 /** Pressure above 1.01325 bar [psi gauge]; 0 or more. */
 export const gaugePsi = notNegative(measures.gaugePsi);
-/** Station pressure [kPa absolute]. */
-export const absoluteKpa = of(measures.absoluteKpa);
+/** Station pressure [kPa absolute]; a bare number under 40 is most likely inches of mercury or psi. */
+export const absoluteKpa = measured(measures.absoluteKpa).doubted({
+  from: 40,
+  to: Number.MAX_VALUE,
+  words: (value) => {
+    if (!(value > 0 && value < 40)) return undefined;
+    const [name, unit] = value > 20 ? ["inches of mercury", "inHg"] : ["pounds per square inch", "psia"];
+    return `looks like ${name}: write "${formatNumber(value)} ${unit}", or "${formatNumber(value)} kPa" if it is kPa`;
+  },
+});
 /** Temperature [°C], not below absolute zero. */
-export const celsius = of(measures.temperature).atLeast(-zeroCelsius);
+export const celsius = measured(measures.temperature).atLeast(-zeroCelsius);
 /** Share lost for each degree [1/°C]; 0 or more. */
 export const perDegree = notNegative(measures.degreeLoss);
 /** Geopotential altitude [m]. */
-export const metresHigh = of(measures.altitude);
+export const metresHigh = measured(measures.altitude);
 /** Length [m]; 0 or more. */
 export const metres = notNegative(measures.length);
 /** Floor area [m²]; 0 or more. */
 export const squareMetres = notNegative(measures.area);
 /** Conductor cross-section [mm²]; more than 0. */
-export const squareMillimetres = of(measures.wireArea).positive();
+export const squareMillimetres = measured(measures.wireArea).positive();
 /** Angle [°]; 0 to 90. */
-export const degrees = of(measures.angle).between(0, 90);
+export const degrees = measured(measures.angle).between(0, 90);
 /** Power [kW]; 0 or more. */
 export const kilowatts = notNegative(measures.power);
 /** Power [W]; 0 or more. */
@@ -275,7 +376,7 @@ export const kvaPerHorsepower = notNegative(measures.apparentPerHorsepower);
 /** Current [A]; 0 or more. */
 export const amperes = notNegative(measures.current);
 /** Voltage [V]; more than 0. */
-export const volts = of(measures.voltage).positive();
+export const volts = measured(measures.voltage).positive();
 /** Fuel [L]; 0 or more. */
 export const fuelLitres = notNegative(measures.fuel);
 /** Fuel an hour [L/h]; 0 or more. */
@@ -286,17 +387,50 @@ export const fuelPerDay = notNegative(measures.fuelPerDay);
 export const days = notNegative(measures.days);
 /** Time [h]; 0 or more. */
 export const hours = notNegative(measures.hours);
-/** Time [min]; 0 or more. */
-export const minutes = notNegative(measures.minutes);
+/** Time [min]; 0 or more. A bare number between 0 and 1 is most likely a time of day, 1/24 an hour. */
+export const minutes = notNegative(measures.minutes).doubted({
+  from: 1,
+  to: Number.MAX_VALUE,
+  words: (value) => {
+    if (!(value > 0 && value < 1)) return undefined;
+    const asTime = formatNumber(Math.round(value * 1440 * 100) / 100);
+    return `looks like a time of day; enter ${asTime} or "${formatNumber(Math.round(value * 24 * 1000) / 1000)} h", and a part of a minute as text such as "30 s"`;
+  },
+});
+/**
+ * Days in which a full vessel boils empty [days]; more than 0. Text may state the loss as a plate does, "1.5 %/day";
+ * a bare number under half a day is most likely such a share.
+ */
+export const emptyDays = measured(measures.emptyDays)
+  .positive()
+  .doubted({
+    from: 0.5,
+    to: Number.MAX_VALUE,
+    words: (value) =>
+      value > 0 && value < 0.5
+        ? `looks like a share a day: enter "${formatNumber(value * 100)} %/day", or the time with its unit, "${formatNumber(value)} days"`
+        : undefined,
+  });
+/** Share of a capacity lost a day; a bare number above a fifth is most likely a percent. */
+export const shareADay = measured(measures.dailyShare)
+  .aboveTo(0, 1)
+  .doubted({
+    from: 0,
+    to: 0.2,
+    words: (value) =>
+      value > 0.2 && value <= 100
+        ? `looks like a percent: enter ${formatNumber(value)}% or ${formatNumber(value / 100)}`
+        : undefined,
+  });
 /** Time [months]; 0 or more. */
 export const months = notNegative(measures.months);
 /** A fraction, 0 to 1; text may be a percent. */
-export const fraction = of(measures.fraction).between(0, 1);
+export const fraction = measured(measures.fraction).between(0, 1);
 /** A fraction without an upper limit, 0 or more; text may be a percent. */
-export const share = of(measures.fraction).atLeast(0);
+export const share = measured(measures.fraction).atLeast(0);
 /** A number without a unit. */
-export const number = new Quantity(null);
+export const number = new Quantity({});
 /** Things that are counted: a whole number, 0 or more. */
-export const count = new Quantity(null).atLeast(0).whole();
+export const count = new Quantity({}).atLeast(0).whole();
 /** An amount in whatever unit the caller uses throughout (litres, cylinders, kilograms); 0 or more. */
-export const sameUnit = new Quantity(null).atLeast(0);
+export const sameUnit = new Quantity({}).atLeast(0);

@@ -1,6 +1,6 @@
 import type { CellError } from "../cells/cellValues";
 import { isErrorCell } from "../cells/cellValues";
-import { TextArgument } from "./text";
+import { countedRows, isEmpty } from "./rows";
 import {
   type CellArgument,
   type Cells,
@@ -9,7 +9,8 @@ import {
   type RangeArgument,
   isBlank,
   isFailure,
-  isMissing,
+  isBlankRow,
+  isLeftOut,
   isTakenUnread,
   plainCell,
   refuse,
@@ -43,29 +44,37 @@ export class ListArgument<
   }
 
   readRange(cells: Cells | null | undefined, label: string): T | Failure {
-    if (isMissing(cells)) {
-      if (this.optional) return undefined as T;
-      const missing = this.element.read(null, label);
-      if (isFailure(missing)) return missing;
-    }
+    if (this.optional && isLeftOut(cells)) return undefined as T;
     const { element } = this;
+    if (isEmpty(cells))
+      return this.optional
+        ? refuse(label, "is blank: fill it, or leave the argument out of the formula")
+        : (element.read(null, label) as Failure);
     const values: E[] = [];
-    const rows = cells as Cells;
-    for (let row = 0; row < rows.length; row++) {
-      const line = rows[row]!;
-      for (let column = 0; column < line.length; column++) {
+    const { from, to } = countedRows(cells, () => element);
+    const across = cells.length === 1 ? lastFilled(cells[0]!) : cells[0]!.length;
+    for (let row = from; row < to; row++) {
+      const line = cells[row]!;
+      for (let column = 0; column < across; column++) {
         const cell = line[column];
         if (isTakenUnread(cell, element)) {
           values.push(cell as E);
           continue;
         }
-        const value = element.read(cell, `${label}${placeIn(rows, row, column)}`);
+        const value = element.read(cell, `${label}${placeIn(cells, row, column)}`);
         if (isFailure(value)) return value;
         values.push(value);
       }
     }
     return values as readonly E[] as T;
   }
+}
+
+/** Number of cells up to the last filled one of a row. */
+function lastFilled(line: readonly unknown[]): number {
+  let cells = line.length;
+  while (cells > 0 && isBlank(plainCell(line[cells - 1]))) cells--;
+  return cells;
 }
 
 /** A row or column of values; every cell must hold one. */
@@ -76,8 +85,8 @@ export type Columns = Readonly<Record<string, CellArgument>>;
 export type Row<C extends Columns> = { [K in keyof C]: C[K] extends CellArgument<infer V> ? V : never };
 
 /**
- * A range of records, one row each. A header row is passed over: a first row in which every cell that should hold a
- * number, date or flag holds text that is none. Rows that are wholly blank are passed over too.
+ * A range of records, one row each. A first row of headings is passed over and blank rows at the end are cut off; a
+ * blank row in between is refused.
  */
 export class TableArgument<
   C extends Columns,
@@ -107,7 +116,12 @@ export class TableArgument<
     const names = Object.keys(this.columns);
     const shorter = this.shorterWidths.map((each) => `, or the first ${each} of them`).join("");
     const wanted = `enter a range with the columns ${names.map((name) => name.replace(/_/g, " ")).join(", ")}${shorter}`;
-    if (isMissing(cells)) return this.optional ? (undefined as T) : refuse(label, `is blank; ${wanted}`);
+    if (this.optional && isLeftOut(cells)) return undefined as T;
+    if (isEmpty(cells))
+      return refuse(
+        label,
+        this.optional ? "is blank: fill it, or leave the argument out of the formula" : `is blank; ${wanted}`,
+      );
     const width = cells[0]!.length;
     if (width !== names.length && !this.shorterWidths.includes(width)) {
       const error = firstErrorIn(cells);
@@ -116,9 +130,10 @@ export class TableArgument<
     }
     const readers = names.map((name) => this.columns[name]!);
     const rows: Row<C>[] = [];
-    for (let index = this.startsWithHeader(cells, readers) ? 1 : 0; index < cells.length; index++) {
+    const { from, to } = countedRows(cells, (column) => readers[column]!);
+    for (let index = from; index < to; index++) {
       const line = cells[index]!;
-      if (line.every((cell) => isBlank(plainCell(cell)))) continue;
+      if (isBlankRow(line)) return refuse(label, `row ${index + 1} is blank; leave no blank row between filled ones`);
       const record: Record<string, unknown> = {};
       for (let column = 0; column < names.length; column++) {
         const value = readers[column]!.read(
@@ -130,21 +145,7 @@ export class TableArgument<
       }
       rows.push(record as Row<C>);
     }
-    if (rows.length === 0) return refuse(label, `has no row with values; ${wanted}`);
     return rows as readonly Row<C>[] as T;
-  }
-
-  private startsWithHeader(cells: Cells, readers: readonly CellArgument[]): boolean {
-    const first = cells[0]!.map(plainCell);
-    if (!first.every((cell) => isBlank(cell) || typeof cell === "string")) return false;
-    const told = first.filter((cell, column) => !isBlank(cell) && !(readers[column] instanceof TextArgument));
-    return (
-      told.length > 0 &&
-      first.every(
-        (cell, column) =>
-          isBlank(cell) || readers[column] instanceof TextArgument || isFailure(readers[column]!.read(cell, "")),
-      )
-    );
   }
 }
 
@@ -164,7 +165,8 @@ export class RawRange<T extends Cells | undefined = Cells> implements RangeArgum
   }
 
   readRange(cells: Cells | null | undefined, label: string): T | Failure {
-    if (isMissing(cells)) return this.optional ? (undefined as T) : refuse(label, "is blank; enter a range");
+    if (this.optional && isLeftOut(cells)) return undefined as T;
+    if (isEmpty(cells)) return refuse(label, "is blank; enter a range");
     return cells.map((line) => line.map(plainCell)) as unknown as T;
   }
 }

@@ -2,7 +2,7 @@ import { defaults } from "../models/defaults";
 import { CellError, invalid } from "../cells/cellValues";
 import { formatNumber } from "./argument";
 import { date, isoDay } from "./date";
-import { fraction, hours, months, sameUnit, Quantity } from "./quantity";
+import { fraction, hours, months, sameUnit, measured } from "./quantity";
 import { table } from "./range";
 import { text } from "./text";
 
@@ -10,7 +10,7 @@ import { text } from "./text";
 export const mostServices = 2000;
 
 /** Average running time [h/day]: above 0, and a day has 24 hours. */
-export const hoursPerDay = new Quantity({
+export const hoursPerDay = measured({
   name: "a running time a day",
   unit: "h/day",
   offer: "h/day or h/week",
@@ -44,12 +44,12 @@ export const listArguments = {
   tasks: table({
     task: text,
     last_date: date,
-    months: months.atLeast(1).whole().mayBeOmitted(),
-    last_hours: hours.mayBeOmitted(),
-    interval_hours: hours.positive().mayBeOmitted(),
-    hours_per_day: hoursPerDay.mayBeOmitted(),
-    part: text.mayBeOmitted(),
-    quantity: sameUnit.mayBeOmitted(),
+    months: months.atLeast(1).whole().orBlank(),
+    last_hours: hours.orBlank(),
+    interval_hours: hours.positive().orBlank(),
+    hours_per_day: hoursPerDay.orBlank(),
+    part: text.orBlank(),
+    quantity: sameUnit.orBlank(),
   }).orWidth(3),
   from_date: date,
   to_date: date,

@@ -1,7 +1,16 @@
 import { type Default } from "../models/defaults";
 import * as z from "zod/mini";
 import { isErrorCell } from "../cells/cellValues";
-import { type CellArgument, type Failure, isBlank, plainCell, quoteCell, refuse } from "./argument";
+import {
+  type CellArgument,
+  type Failure,
+  isBlank,
+  plainCell,
+  quoteCell,
+  refuse,
+  refuseBlank,
+  strangeCell,
+} from "./argument";
 
 /** No number takes the fast path of an argument that is not a number. */
 const noFastPath = { min: Infinity, max: -Infinity, wholeOnly: false } as const;
@@ -20,6 +29,7 @@ export class TextArgument<T extends string | undefined = string> implements Cell
   constructor(
     readonly defaultValue: T | undefined = undefined,
     readonly optional = false,
+    readonly mayBeBlank = false,
   ) {}
 
   default({ value }: Default<string>): TextArgument<string> {
@@ -30,12 +40,17 @@ export class TextArgument<T extends string | undefined = string> implements Cell
     return new TextArgument<string | undefined>(undefined, true);
   }
 
+  /** A cell of a table that may be empty: then reads as undefined. */
+  orBlank(): TextArgument<string | undefined> {
+    return new TextArgument<string | undefined>(undefined, false, true);
+  }
+
   read(cell: unknown, label: string): T | Failure {
     if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
-    if (isBlank(plain)) return this.optional ? (this.defaultValue as T) : refuse(label, "is blank; enter text");
+    if (isBlank(plain)) return this.mayBeBlank ? (undefined as T) : refuseBlank(this, label, "enter text");
     const result = z.safeParse(spoken, plain);
-    return result.success ? (String(result.data).trim() as T) : refuse(label, "is of a kind that is not text");
+    return result.success ? (String(result.data).trim() as T) : refuse(label, `${strangeCell}; enter text`);
   }
 }
 
@@ -71,7 +86,8 @@ export class ChoiceArgument<T extends string | undefined> implements CellArgumen
     if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
     const wanted = `enter ${this.choices.slice(0, -1).join(", ")} or ${this.choices[this.choices.length - 1]}`;
-    if (isBlank(plain)) return this.optional ? (this.defaultValue as T) : refuse(label, `is blank; ${wanted}`);
+    if (isBlank(plain)) return refuseBlank(this, label, wanted);
+    if (typeof plain === "object") return refuse(label, `${strangeCell}; ${wanted}`);
     const key = String(plain).trim().toLowerCase();
     const found = this.choices.find((choice) => choice.toLowerCase() === key) ?? ownEntry(this.aliases, key);
     return found ?? refuse(label, `is ${quoteCell(plain)}; ${wanted}`);
@@ -113,8 +129,8 @@ export class FlagArgument<T extends boolean | undefined = boolean> implements Ce
   read(cell: unknown, label: string): T | Failure {
     if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
-    if (isBlank(plain))
-      return this.optional ? (this.defaultValue as T) : refuse(label, "is blank; enter TRUE or FALSE");
+    if (isBlank(plain)) return refuseBlank(this, label, "enter TRUE or FALSE");
+    if (typeof plain === "object") return refuse(label, `${strangeCell}; enter TRUE or FALSE`);
     const flag = ownEntry(flagWords, String(plain).trim().toLowerCase());
     return flag === undefined ? refuse(label, `is ${quoteCell(plain)}; enter TRUE or FALSE`) : (flag as T);
   }

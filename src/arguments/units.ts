@@ -19,7 +19,12 @@ import {
 export interface Conversion {
   readonly factor: number;
   readonly offset?: number;
+  /** value = factor / number: a time stated as a rate. */
+  readonly inverse?: boolean;
 }
+
+export const convert = (amount: number, { factor, offset = 0, inverse }: Conversion): number =>
+  inverse ? factor / amount : amount * factor + offset;
 
 /** A kind of quantity: the unit of a bare number and the units that text may carry. */
 export interface Measure {
@@ -33,6 +38,8 @@ export interface Measure {
   readonly offer: string;
   /** The unit that a bare number out of range most often is in. */
   readonly mistakenFor?: string;
+  /** Further words where the unit given measures something else. */
+  readonly elsewhere?: (name: string) => string;
 }
 
 /** Spellings are compared without case, spaces, superscripts or full stops. */
@@ -53,13 +60,19 @@ function conversionsOf(spellings: Spellings): Map<string, Conversion> {
 }
 
 /** The conversions are laid out when text with a unit first comes in, so that Excel starts quickly. */
-function measure(name: string, unit: string, offer: string, spellings: () => Spellings, mistakenFor?: string): Measure {
+function measure(
+  name: string,
+  unit: string,
+  offer: string,
+  spellings: () => Spellings,
+  more: Pick<Measure, "mistakenFor" | "elsewhere"> = {},
+): Measure {
   let units: ReadonlyMap<string, Conversion> | undefined;
   return {
     name,
     unit,
     offer,
-    mistakenFor,
+    ...more,
     get units() {
       units ??= conversionsOf(spellings());
       return units;
@@ -84,11 +97,13 @@ const liquidAmounts: Spellings = {
   "m3 cum": 1000,
   "gal gallon gallons usgal": gallon,
 };
-const gasAmounts: Spellings = { "L litre litres liter liters": 1, mL: 0.001, "m3 cum": 1000, "ft3 cuft": cubicFoot };
+const volumes: Spellings = { "m3 cum": 1000, "ft3 cuft": cubicFoot };
+const gasAmounts: Spellings = { "L litre litres liter liters": 1, mL: 0.001, ...volumes };
 const hourNames = "h hr hour";
 const dayNames = "d day";
 const minuteNames = "min minute";
-const times = { [minuteNames]: 1 / 60, [hourNames]: 1, [dayNames]: 24 };
+/** Liquid is made and used by the hour and the day; a flow a minute is one of gas. */
+const hourly = { [hourNames]: 1, [dayNames]: 24 };
 
 const durations = (base: number): Spellings => ({
   "s sec second seconds": 1 / 3600 / base,
@@ -107,19 +122,32 @@ export const measures = {
     "ft3 cuft": cubicFoot / 1000,
     "L litre litres liter liters": 0.001,
   })),
-  makeRate: measure("a make rate", "L/h", "L/h, L/day or gal/day", () => per(liquidAmounts, times)),
+  makeRate: measure("a make rate", "L/h", "L/h, L/day or gal/day", () => per(liquidAmounts, hourly)),
   dailyLiquid: measure("a daily amount of liquid", "L/day", "L/day, L/h or gal/day", () =>
-    per(liquidAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 }),
+    per(liquidAmounts, { [hourNames]: 1 / 24, [dayNames]: 1 }),
+  ),
+  flow: measure(
+    "a gas flow",
+    "L/min",
+    "L/min, m3/h or ft3/h",
+    () => ({
+      ...per(gasAmounts, { [minuteNames]: 1 }),
+      ...per(volumes, { [hourNames]: 60, [dayNames]: 1440 }),
+      "lpm slpm": 1,
+      "cfh scfh": cubicFoot / 60,
+      "cfm scfm": cubicFoot,
+    }),
+    {
+      elsewhere: (name) =>
+        name === "a make rate" ? "; DELIVERED_FLOW gives the gas flow that a make rate carries" : "",
+    },
+  ),
+  drainRate: measure("a drain rate", "L/h", "L/h, L/min or gal/h", () =>
+    per(liquidAmounts, { [minuteNames]: 1 / 60, ...hourly }),
   ),
   dailyGas: measure("a daily amount of gas", "L/day", "L/day, m3/h or L/min", () =>
     per(gasAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 }),
   ),
-  flow: measure("a gas flow", "L/min", "L/min, m3/h or ft3/h", () => ({
-    ...per(gasAmounts, { [minuteNames]: 1, [hourNames]: 60, [dayNames]: 1440 }),
-    "lpm slpm": 1,
-    "cfh scfh": cubicFoot / 60,
-    "cfm scfm": cubicFoot,
-  })),
   mass: measure("a mass", "kg", "kg or lb", () => ({
     "kg kilogram kilograms": 1,
     "g gram grams": 0.001,
@@ -138,7 +166,7 @@ export const measures = {
       "MPa MPag": 10,
       Pa: 1e-5,
     }),
-    "psi",
+    { mistakenFor: "psi" },
   ),
   gaugePsi: measure("a pressure", "psi", "psi or bar (gauge)", () => ({
     "psi psig psi(g)": 1,
@@ -155,11 +183,11 @@ export const measures = {
       "hPa mbar": 0.1,
       Pa: 0.001,
       "bar bara": 100,
-      psia: barPerPsi * 100,
+      "psia psi": barPerPsi * 100,
       inHg: inchOfMercury,
       mmHg: millimetreOfMercury,
     }),
-    "hPa",
+    { mistakenFor: "hPa" },
   ),
   temperature: measure(
     "a temperature",
@@ -170,7 +198,7 @@ export const measures = {
       "°F F degF fahrenheit": { factor: 5 / 9, offset: -160 / 9 },
       "K kelvin": { factor: 1, offset: -zeroCelsius },
     }),
-    "°F",
+    { mistakenFor: "°F" },
   ),
   degreeLoss: measure("a share for each degree", "1/°C", "1/°C or %/°C", () => ({
     "1/°C /°C": 1,
@@ -187,7 +215,7 @@ export const measures = {
       km: 1000,
       "ft feet foot": foot,
     }),
-    "ft",
+    { mistakenFor: "ft" },
   ),
   length: measure("a length", "m", "m, cm, ft or in", () => ({
     "m metre metres meter meters": 1,
@@ -206,16 +234,26 @@ export const measures = {
   current: measure("a current", "A", "A", () => ({ "A amp amps": 1, mA: 0.001 })),
   voltage: measure("a voltage", "V", "V or kV", () => ({ "V volt volts": 1, kV: 1000 })),
   fuel: measure("an amount of fuel", "L", "L or gal", () => liquidAmounts),
-  fuelRate: measure("a fuel rate", "L/h", "L/h or gal/h", () => per(liquidAmounts, times)),
+  fuelRate: measure("a fuel rate", "L/h", "L/h or gal/h", () =>
+    per(liquidAmounts, { [minuteNames]: 1 / 60, ...hourly }),
+  ),
   fuelPerDay: measure("a daily amount of fuel", "L/day", "L/day, L/h or gal/day", () =>
     per(liquidAmounts, { [hourNames]: 1 / 24, [dayNames]: 1 }),
   ),
   days: measure("a time", "days", "days, h or min", () => durations(24)),
+  emptyDays: measure("a time to boil empty", "days", "days, h or %/day", () => ({
+    ...durations(24),
+    "%/day %/d %aday percent/day": { factor: 100, inverse: true },
+  })),
   hours: measure("a time", "h", "h, min or d", () => durations(1)),
   minutes: measure("a time", "min", "min, h or d", () => durations(1 / 60)),
   months: measure("a number of months", "months", "months or years", () => ({
     "month months mo": 1,
     "year years yr": 12,
+  })),
+  dailyShare: measure("a share a day", "1/day", "%/day", () => ({
+    "% percent %/day %/d %aday": 0.01,
+    "1/day /day 1/d": 1,
   })),
   fraction: measure("a fraction", "", "a fraction or a percent", () => ({ "%": 0.01, percent: 0.01 })),
 } as const;

@@ -66,10 +66,8 @@ export const isCellDate = (cell: unknown): cell is CellDate =>
 export const isErrorCell = (cell: unknown): cell is CellError => {
   if (typeof cell !== "object" || cell === null) return false;
   if (cell instanceof CellError) return true;
-  const shape = cell as { type?: unknown; basicType?: unknown; code?: unknown };
-  return (
-    shape.type === "Error" ||
-    shape.basicType === "Error" ||
-    (typeof shape.code === "string" && shape.code.startsWith("#"))
-  );
+  const { type, basicType, code } = cell as { type?: unknown; basicType?: unknown; code?: unknown };
+  // Pictures and linked data carry an error as their fallback value and are none themselves.
+  if (typeof type === "string") return type === "Error";
+  return basicType === "Error" || (typeof code === "string" && code.charAt(0) === "#");
 };

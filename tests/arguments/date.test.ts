@@ -31,3 +31,20 @@ it.each([60, 0, -1, 3e6, "2023-02-29", "2023-13-01", "03/04/2026", "tomorrow", t
     expect((result as unknown as CellError).message).toMatch(/^due .*date/);
   },
 );
+
+it.each([
+  [2026, "looks like a year"],
+  [20260301, "write 2026-03-01"],
+  [0, "no date from 1990-01-01"],
+  [32873, "the date 1989-12-31"],
+  ["1926-03-01", "check the year"],
+  [73416, "the date 2101-01-01"],
+])("refuses %p and says what it may be", (cell, words) => {
+  expect(date.read(cell, "due")).toMatchObject({ message: expect.stringContaining(words) });
+});
+
+it("takes 1990-01-01 to 2100-12-31", () => {
+  expect([date.read(32874, "x"), date.read(73415, "x"), dateTime.read(73415.99, "x")]).toEqual([
+    32874, 73415, 73415.99,
+  ]);
+});

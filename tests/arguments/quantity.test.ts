@@ -1,6 +1,11 @@
 import fc from "fast-check";
 import {
+  absoluteKpa,
   celsius,
+  emptyDays,
+  minutes,
+  shareADay,
+  waterVolume,
   count,
   fraction,
   gaugeBar,
@@ -13,6 +18,8 @@ import {
   kilowatts,
   months,
 } from "../../src/arguments/quantity";
+import { liquidGauge, reliefGauge } from "../../src/arguments/oxygenState";
+import { text } from "../../src/arguments/text";
 import type { Quantity } from "../../src/arguments/quantity";
 import { CellError } from "../../src/cells/cellValues";
 
@@ -98,10 +105,14 @@ it("takes the number out of Excel's data types and passes errors on", () => {
   expect(read(litres, error)).toBe(error);
 });
 
-it("gives the default for a blank", () => {
-  expect(litres.default({ value: 7, unit: "L", source: "made up" }).read(null, "x")).toBe(7);
-  expect(litres.default({ value: 7, unit: "L", source: "made up" }).read("", "x")).toBe(7);
-  expect(litres.mayBeOmitted().read(undefined, "x")).toBeUndefined();
+it("refuses a blank, and offers the way out where the argument may be left out", () => {
+  const way = expect.stringMatching(/^x is blank: enter 7, or leave the argument out of the formula$/);
+  for (const blank of [null, ""])
+    expect(litres.default({ value: 7, unit: "L", source: "made up" }).read(blank, "x")).toMatchObject({ message: way });
+  expect(litres.mayBeOmitted().read(undefined, "x")).toMatchObject({
+    message: "x is blank: enter a value, or leave the argument out of the formula",
+  });
+  expect(litres.orBlank().read("", "x")).toBeUndefined();
 });
 
 it("takes a number beyond an end by rounding only for the end, and one beside a whole number for it", () => {
@@ -126,4 +137,56 @@ it("says how to enter a unit that was forgotten, where the number is in range wi
   expect(words(air, "95 °C")).toMatch(/this is 95$/);
   expect(words(metresHigh.between(-500, 11000), 12000)).toMatch(/\(if that is in ft, enter "12000 ft"\)$/);
   expect(words(litres, -5)).toMatch(/this is -5$/);
+});
+
+describe("a likely slip is refused with the reading offered", () => {
+  it.each([
+    ["a time of day as minutes", minutes, 1 / 12, 'looks like a time of day; enter 120 or "2 h"'],
+    ["a gas content as water volume", waterVolume, 6800, "is this the gas content?"],
+    ["the same with its unit", waterVolume, "6.8 m3", "is this the gas content?"],
+    ["psi as bar", liquidGauge, 22, 'write "22 psi", or "22 bar" if it is bar'],
+    ["psi as bar at a relief valve", reliefGauge, 15, 'write "15 psi"'],
+    ["a share a day as days", emptyDays, 0.015, 'enter "1.5 %/day"'],
+    ["a percent as a share a day", shareADay, 1.5, "enter 1.5% or 0.015"],
+    ["inches of mercury as kPa", absoluteKpa, 29.92, 'write "29.92 inHg"'],
+    ["psi as kPa", absoluteKpa, 14.7, 'write "14.7 psia"'],
+    ["a gas flow as make rate", litresPerHour, "10 L/min", "is a gas flow"],
+    ["a make rate as gas flow", litresPerMinute, "1.5 L/h", "DELIVERED_FLOW"],
+    ["a point that may part thousands", litres, "1.500 L", 'write "1.5 L" or "1500 L"'],
+  ])("%s", (_case, quantity, cell, words) => {
+    expect(quantity.read(cell, "x")).toMatchObject({ message: expect.stringContaining(words) });
+  });
+
+  it.each([
+    ["a typed 0", minutes, 0, 0],
+    ["part of a minute as text", minutes, "30 s", 0.5],
+    ["one minute", minutes, 1, 1],
+    ["a large cylinder", waterVolume, 250, 250],
+    ["psi as text", liquidGauge, "22 psi", 22 * 0.0689475729316836],
+    ["bar as text", liquidGauge, "20 bar", 20],
+    ["a bare 14.9 bar", liquidGauge, 14.9, 14.9],
+    ["the share a plate states", emptyDays, "1.5 %/day", 100 / 1.5],
+    ["the same without the blank", emptyDays, "1.5%/day", 100 / 1.5],
+    ["half a day", emptyDays, 0.5, 0.5],
+    ["a fifth a day", shareADay, 0.2, 0.2],
+    ["inHg as text", absoluteKpa, "29.92 inHg", 29.92 * 3.386389],
+    ["psi read as absolute", absoluteKpa, "14.7 psi", 14.7 * 6.89475729316836],
+    ["three digits behind a 0", litres, "0.500 L", 0.5],
+    ["a fraction whose thousandfold is none", fraction, "1.500 %", 0.015],
+    ["four digits", litres, "1.5000 L", 1.5],
+  ])("%s passes", (_case, quantity, cell, value) => {
+    expect(quantity.read(cell, "x")).toBeCloseTo(value, 10);
+  });
+});
+
+it("quotes numbers as given, and text up to 40 characters", () => {
+  expect(fraction.read(20260301, "x")).toMatchObject({ message: expect.stringContaining("20260301") });
+  expect((litres.read("z".repeat(5000), "x") as unknown as CellError).message.length).toBeLessThan(250);
+  expect((litres.read(`5 ${"z".repeat(5000)}`, "x") as unknown as CellError).message.length).toBeLessThan(300);
+});
+
+it("says what a picture or linked data is, whose fallback value is an error", () => {
+  const picture = { type: "WebImage", basicType: "Error", basicValue: "#VALUE!" };
+  expect(litres.read(picture, "x")).toMatchObject({ message: expect.stringContaining("picture or linked data") });
+  expect(text.read(picture, "x")).toMatchObject({ message: expect.stringContaining("picture or linked data") });
 });

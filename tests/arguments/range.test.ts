@@ -26,7 +26,7 @@ describe("list", () => {
   });
 
   it("names the place of a bad cell", () => {
-    expect(message(list(litres).readRange([[1], [null]], "need"))).toMatch(/^need row 2 is blank/);
+    expect(message(list(litres).readRange([[1], [null], [2]], "need"))).toMatch(/^need row 2 is blank/);
     expect(message(list(litres).readRange([[1, "fast"]], "need"))).toMatch(/^need cell 2 "fast"/);
     expect(
       message(
@@ -50,17 +50,19 @@ describe("list", () => {
   it("may be omitted", () => {
     expect(list(litres).mayBeOmitted().readRange(undefined, "x")).toBeUndefined();
     expect(
-      list(litres)
-        .mayBeOmitted()
-        .readRange([[""]], "x"),
-    ).toBeUndefined();
+      message(
+        list(litres)
+          .mayBeOmitted()
+          .readRange([[""]], "x"),
+      ),
+    ).toMatch(/leave the argument out/);
   });
 });
 
 describe("table", () => {
   const plants = table({ name: text, count, from: date, rate: litresPerHour });
 
-  it("passes over a header row and blank rows", () => {
+  it("passes over headings and blank rows at the end, and refuses one in between", () => {
     const rows = [
       ["A", 2, 45000, 1.5],
       ["B", 1, 45010, "36 L/day"],
@@ -70,9 +72,15 @@ describe("table", () => {
       { name: "B", count: 1, from: 45010, rate: 1.5 },
     ];
     expect(plants.readRange(rows, "plants")).toEqual(wanted);
-    expect(
-      plants.readRange([["kind", "how many", "from", "L/h"], rows[0]!, [null, "", null, null], rows[1]!], "plants"),
-    ).toEqual(wanted);
+    const [heading, blank] = [
+      ["kind", "how many", "from", "L/h"],
+      [null, "", null, null],
+    ];
+    expect(plants.readRange([heading, ...rows, blank, blank], "plants")).toEqual(wanted);
+    expect(message(plants.readRange([heading, rows[0]!, blank, rows[1]!], "plants"))).toMatch(/^plants row 3 is blank/);
+    expect(message(plants.readRange([...rows, ["spare", null, null, null]], "plants"))).toMatch(
+      /^plants row 3, count is blank/,
+    );
   });
 
   it("never takes a row with one bad cell for a header", () => {
@@ -100,7 +108,9 @@ describe("table", () => {
     expect(message(plants.readRange([["A", 2]], "plants"))).toMatch(
       /has 2 columns; enter a range with the columns name, count, from, rate/,
     );
-    expect(message(plants.readRange([["kind", "count", "from", "rate"]], "plants"))).toMatch(/no row with values/);
+    expect(message(plants.readRange([["kind", "count", "from", "rate"]], "plants"))).toMatch(
+      /^plants row 1, count "count" is not a number/,
+    );
   });
 });
 

@@ -1,13 +1,13 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { gasCelsius, gasGauge, vesselGauge } from "../../arguments/oxygenState";
+import { gasCelsius, gasGauge, liquidGauge } from "../../arguments/oxygenState";
 import { gasLitres } from "../../arguments/quantity";
 import { gasFromALitre } from "../../models/amounts";
 
 export const args = cellArguments({
   gas: gasLitres,
-  pressure: vesselGauge.default(defaults.pressure),
+  pressure: liquidGauge.default(defaults.pressure),
   gas_temperature: gasCelsius.default(defaults.gas_temperature),
   gas_pressure: gasGauge.default(defaults.gas_pressure),
 });

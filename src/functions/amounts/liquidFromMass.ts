@@ -1,13 +1,13 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { vesselGauge } from "../../arguments/oxygenState";
+import { liquidGauge } from "../../arguments/oxygenState";
 import { kilograms } from "../../arguments/quantity";
 import { liquidDensity } from "../../models/amounts";
 
 export const args = cellArguments({
   mass: kilograms,
-  pressure: vesselGauge.default(defaults.pressure),
+  pressure: liquidGauge.default(defaults.pressure),
 });
 
 /**

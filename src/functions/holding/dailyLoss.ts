@@ -1,12 +1,12 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { days, litres } from "../../arguments/quantity";
+import { emptyDays, litres } from "../../arguments/quantity";
 import { dailyLoss as lossOf } from "../../models/holding";
 
 export const args = cellArguments({
   capacity: litres.positive(),
-  empty_days: days.positive().default(defaults.empty_days),
+  empty_days: emptyDays.default(defaults.empty_days),
 });
 
 /**

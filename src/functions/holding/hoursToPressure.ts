@@ -2,7 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { vesselGauge } from "../../arguments/oxygenState";
+import { liquidGauge } from "../../arguments/oxygenState";
 import { fraction, litres, watts } from "../../arguments/quantity";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
 import { invalid, noAnswer } from "../../cells/cellValues";
@@ -11,8 +11,8 @@ import { warmClosedVessel } from "../../models/closedVessel";
 export const args = cellArguments({
   capacity: litres.positive(),
   level: litres,
-  from_pressure: vesselGauge,
-  to_pressure: vesselGauge,
+  from_pressure: liquidGauge,
+  to_pressure: liquidGauge,
   heat_leak: watts.positive(),
   mixed_share: fraction.aboveTo(0, 1).default(defaults.mixed_share),
 });

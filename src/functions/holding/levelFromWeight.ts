@@ -2,7 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { vesselGauge } from "../../arguments/oxygenState";
+import { liquidGauge } from "../../arguments/oxygenState";
 import { kilograms } from "../../arguments/quantity";
 import { invalid } from "../../cells/cellValues";
 import { liquidDensity } from "../../models/amounts";
@@ -11,7 +11,7 @@ import { exceeds } from "../../models/exceeds";
 export const args = cellArguments({
   gross_mass: kilograms,
   empty_mass: kilograms,
-  pressure: vesselGauge.default(defaults.pressure),
+  pressure: liquidGauge.default(defaults.pressure),
 });
 
 /**

@@ -1,13 +1,13 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { vesselGauge } from "../../arguments/oxygenState";
+import { liquidGauge } from "../../arguments/oxygenState";
 import { watts } from "../../arguments/quantity";
 import { lossFromHeatLeak } from "../../models/closedVessel";
 
 export const args = cellArguments({
   heat_leak: watts,
-  pressure: vesselGauge.default(defaults.pressure),
+  pressure: liquidGauge.default(defaults.pressure),
 });
 
 /**

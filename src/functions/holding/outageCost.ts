@@ -1,7 +1,7 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { count, days, hours, litres, litresPerHour } from "../../arguments/quantity";
+import { count, emptyDays, hours, litres, litresPerHour } from "../../arguments/quantity";
 import { outageCost as costOf } from "../../models/holding";
 
 export const args = cellArguments({
@@ -10,7 +10,7 @@ export const args = cellArguments({
   rate: litresPerHour.positive(),
   capacity: litres.positive(),
   plants: count.default(defaults.plants),
-  empty_days: days.positive().default(defaults.empty_days),
+  empty_days: emptyDays.default(defaults.empty_days),
 });
 
 /**

@@ -1,14 +1,14 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { date, firstSerial } from "../../arguments/date";
-import { days, litres, litresPerHour } from "../../arguments/quantity";
+import { days, litres, drainedPerHour } from "../../arguments/quantity";
 import { dateCell, invalid } from "../../cells/cellValues";
 import { drainBy as lastDrainDay } from "../../models/moving";
 
 export const args = cellArguments({
   ship_date: date,
   level: litres,
-  drain_rate: litresPerHour.positive(),
+  drain_rate: drainedPerHour.positive(),
   warm_days: days,
 });
 

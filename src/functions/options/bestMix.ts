@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { type Failure, formatNumber, isBlank, isFailure, refuse } from "../../arguments/argument";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
-import { isWordsAlone } from "../../arguments/numberBlock";
+import { isWordsAlone } from "../../arguments/rows";
 import { count, number } from "../../arguments/quantity";
 import { firstErrorIn, list, rawRange } from "../../arguments/range";
 import { text } from "../../arguments/text";
@@ -23,7 +23,7 @@ interface NamedItems {
   needNames: string[];
 }
 
-const mostOf = count.mayBeOmitted();
+const mostOf = count.orBlank();
 
 /** Reads name, goal each, most and what one unit gives to each need; the first row may name the needs. */
 function readItems(cells: readonly (readonly unknown[])[]): NamedItems | Failure {

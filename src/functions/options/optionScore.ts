@@ -24,8 +24,7 @@ export const args = tableArguments({
  */
 export function optionScore(measures: any[][], better: any[][], weights: any[][]): any[][] {
   return wholeTable(args, [measures, better, weights], (given) => {
-    const rows = given.measures.filter((row): row is readonly number[] => row !== undefined);
-    const width = rows[0]!.length;
+    const width = given.measures[0]!.length;
     const unequal = wordForEachMeasure(width, given.better);
     if (unequal) return unequal;
     if (given.weights.length !== width) {
@@ -35,9 +34,7 @@ export function optionScore(measures: any[][], better: any[][], weights: any[][]
     }
     if (given.weights.every((weight) => weight === 0))
       return invalid("weights are all 0; at least one must be more than 0");
-    const values = scores(rows, given.better, given.weights);
-    let next = 0;
-    return [["score"], ...given.measures.map((row) => [row === undefined ? "" : values[next++]!])];
+    return [["score"], ...scores(given.measures, given.better, given.weights).map((score) => [score])];
   });
 }
 

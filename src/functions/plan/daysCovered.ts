@@ -1,7 +1,6 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { DailyAmountsArgument } from "../../arguments/column";
-import { date } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
 import { noAnswer } from "../../cells/cellValues";
@@ -9,7 +8,7 @@ import { daysCovered as cover } from "../../models/coverage";
 
 export const args = cellArguments({
   stock: sameUnit,
-  needs: new DailyAmountsArgument(sameUnit, date),
+  needs: new DailyAmountsArgument(sameUnit),
   daily_loss: sameUnit.default(defaults.daily_loss),
 });
 

@@ -9,7 +9,7 @@ import { deliveries } from "../../models/coverage";
 
 export const args = tableArguments({
   dates: column(date),
-  needs: new DailyAmountsArgument(sameUnit, date),
+  needs: new DailyAmountsArgument(sameUnit),
   opening: sameUnit,
   batch: sameUnit.positive(),
   keep: sameUnit,

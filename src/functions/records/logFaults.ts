@@ -1,6 +1,6 @@
 import type { About } from "../../arguments/about";
 import { type CellArgument, isBlank, isFailure, quoteCell } from "../../arguments/argument";
-import { isHeader } from "../../arguments/column";
+import { isHeading } from "../../arguments/rows";
 import { dateTime } from "../../arguments/date";
 import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { litres, litresPerDay } from "../../arguments/quantity";
@@ -24,7 +24,7 @@ function line(cells: Cells, element: CellArgument, label: string): readonly unkn
   if (cells.length > 1 && cells[0]!.length > 1)
     return invalid(`${label} has ${cells.length} rows and ${cells[0]!.length} columns; enter one column or one row`);
   const values = cells.length === 1 ? cells[0]! : cells.map((row) => row[0]);
-  return values.length > 1 && isHeader(values[0], element) ? values.slice(1) : values;
+  return values.length > 1 && isHeading(values[0], element) ? values.slice(1) : values;
 }
 
 /** A value, or the fault of a cell that can't be read. */

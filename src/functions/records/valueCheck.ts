@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { anyCell } from "../../arguments/anyCell";
 import { isFailure, quoteCell } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { Quantity } from "../../arguments/quantity";
+import { type Quantity, measured, number as bareNumber } from "../../arguments/quantity";
 import { choice } from "../../arguments/text";
 import { measures } from "../../arguments/units";
 import { type CheckedKind, looksLikeDate, looksLikeNumber, oddDate, oddNumber } from "../../models/plausible";
@@ -14,12 +14,12 @@ export const args = cellArguments({
 
 /** Without limits: what lies outside is told by the check itself. */
 const readers: Readonly<Record<CheckedKind, Quantity>> = {
-  fraction: new Quantity(measures.fraction),
-  flow: new Quantity(measures.flow),
-  level: new Quantity(measures.liquid),
-  temperature: new Quantity(measures.temperature),
-  pressure: new Quantity(measures.gaugePressure),
-  count: new Quantity(null),
+  fraction: measured(measures.fraction),
+  flow: measured(measures.flow),
+  level: measured(measures.liquid),
+  temperature: measured(measures.temperature),
+  pressure: measured(measures.gaugePressure),
+  count: bareNumber,
 };
 
 function whatIsWrong(value: number | string | boolean, kind: CheckedKind | "date"): string | undefined {

@@ -1,10 +1,10 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { litres, litresPerHour } from "../../arguments/quantity";
+import { litres, drainedPerHour } from "../../arguments/quantity";
 
 export const args = cellArguments({
   level: litres,
-  drain_rate: litresPerHour.positive(),
+  drain_rate: drainedPerHour.positive(),
 });
 
 /**

@@ -3,7 +3,7 @@ import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { metal as metalWord } from "../../arguments/metal";
-import { metalCelsius, vesselGauge } from "../../arguments/oxygenState";
+import { metalCelsius, liquidGauge } from "../../arguments/oxygenState";
 import { fraction, kilograms, litres } from "../../arguments/quantity";
 import { invalid } from "../../cells/cellValues";
 import { exceeds } from "../../models/exceeds";
@@ -11,11 +11,11 @@ import { coolDownLoss, estimatedDraw as drawFor } from "../../models/metals";
 
 export const args = cellArguments({
   net_fill: litres,
-  from_pressure: vesselGauge,
+  from_pressure: liquidGauge,
   metal_mass: kilograms,
   metal: metalWord,
   start_temperature: metalCelsius.default(defaults.start_temperature),
-  to_pressure: vesselGauge.default(defaults.to_pressure),
+  to_pressure: liquidGauge.default(defaults.to_pressure),
   vapour_use: fraction.default(defaults.vapour_use),
 });
 

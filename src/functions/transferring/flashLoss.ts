@@ -1,12 +1,12 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { vesselGauge } from "../../arguments/oxygenState";
+import { liquidGauge } from "../../arguments/oxygenState";
 import { absoluteFromGauge, flashFraction } from "../../models/oxygen";
 
 export const args = cellArguments({
-  from_pressure: vesselGauge,
-  to_pressure: vesselGauge.default(defaults.to_pressure),
+  from_pressure: liquidGauge,
+  to_pressure: liquidGauge.default(defaults.to_pressure),
 });
 
 /**

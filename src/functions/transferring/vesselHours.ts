@@ -1,7 +1,7 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { days, litres, litresPerMinute } from "../../arguments/quantity";
+import { emptyDays, litres, litresPerMinute } from "../../arguments/quantity";
 import { flag } from "../../arguments/text";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
 import { vesselHours as hoursOf } from "../../models/holding";
@@ -10,7 +10,7 @@ export const args = cellArguments({
   level: litres,
   flow: litresPerMinute,
   capacity: litres.positive(),
-  empty_days: days.positive(),
+  empty_days: emptyDays,
   keep: litres.default(defaults.keep),
   economiser: flag.default(defaults.economiser),
 });
