@@ -1,0 +1,24 @@
+/**
+ * Sentences shared by the words of many functions: where a default or a usual reading stops being on the safe side, and
+ * what to do then.
+ */
+
+/** Of a pressure read on a gauge. 1.01325 bar less the 0.7011 bar of ISO 2533:1975 at 3000 m is 0.31 bar. */
+export const gaugeAtAltitude =
+  "A gauge on high ground reads too much for this, by 0.31 bar at 3000 m: correct it with GAUGE_CORRECTED.";
+
+/** Of the default of draw_ratio. */
+export const drawRatioOfPortables =
+  "The default draw_ratio is cautious for vessels of 20 L and more; small portables need more: see ESTIMATED_DRAW, or weigh a fill for DRAW_RATIO.";
+
+/** Of the default of empty_days. */
+export const emptyDaysOfOthers =
+  "The default empty_days is that of a sound plant vessel: small portables and vessels with a weak vacuum empty sooner; take the plate's figure or LOSS_FROM_READINGS.";
+
+/** Of the default of source_purity. */
+export const worstOfOxygen93 =
+  "The default source_purity is the middle of oxygen 93; its worst is 0.90: enter that for the cautious end.";
+
+/** Of an argument in which 0 is an answer, and the calm one. */
+export const blankAsZero =
+  "Some older Excel hands an empty cell over as 0, which can't be told from a 0 here: leave no input empty (THIS_EXCEL tells).";
