@@ -4,6 +4,7 @@ import { type CellArgument, type Failure, isBlank, plainCell, refuse } from "./a
 /** A cell as it stands: number, text or flag. A blank is refused and an error cell goes out unchanged. */
 export class AnyCellArgument implements CellArgument<number | string | boolean> {
   readonly shape = "cell";
+  readonly kind = "value";
   readonly unit = "";
   readonly optional = false;
   readonly defaultValue = undefined;

@@ -1,3 +1,4 @@
+import { type Kind } from "./kinds";
 import { CellError, type Cells, invalid, isErrorCell } from "../cells/cellValues";
 
 export type { Cells };
@@ -11,6 +12,8 @@ export type Primitive = number | string | boolean | undefined;
 /** An argument that takes one cell at a time and broadcasts. */
 export interface CellArgument<T extends Primitive = Primitive> {
   readonly shape: "cell";
+  /** What it is, beyond its unit. */
+  readonly kind: Kind;
   /** Unit of a bare number, "" where there is none. */
   readonly unit: string;
   /** May be left out of the formula; a blank cell given for it is refused all the same. */
@@ -31,6 +34,8 @@ export interface CellArgument<T extends Primitive = Primitive> {
 /** An argument that takes a range whole. Its value is an array, so a failure is told by `isFailure`. */
 export interface RangeArgument<T extends readonly unknown[] | undefined = readonly unknown[] | undefined> {
   readonly shape: "range";
+  /** What its cells are: of one kind, or a kind for each column. */
+  readonly kind: Kind | readonly Kind[];
   readonly unit: string;
   readonly optional: boolean;
   readonly defaultValue: undefined;

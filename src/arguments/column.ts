@@ -1,3 +1,4 @@
+import { type Kind } from "./kinds";
 import {
   type CellArgument,
   type Cells,
@@ -46,6 +47,10 @@ export class DailyAmountsArgument implements RangeArgument<readonly DailyAmount[
 
   get unit(): string {
     return this.element.unit;
+  }
+
+  get kind(): Kind {
+    return this.element.kind;
   }
 
   readRange(cells: Cells | null | undefined, label: string): readonly DailyAmount[] | Failure {

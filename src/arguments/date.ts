@@ -68,6 +68,7 @@ function likelyDate(value: number): string {
  */
 export class DateArgument<T extends number | undefined = number> implements CellArgument<T> {
   readonly shape = "cell";
+  readonly kind: "date" | "date-time";
   readonly unit: string;
   readonly min = firstGivenDay;
   readonly max = lastGivenDay + 1 - 1e-6;
@@ -81,6 +82,7 @@ export class DateArgument<T extends number | undefined = number> implements Cell
     readonly mayBeBlank = false,
   ) {
     this.wholeOnly = !keepsTime;
+    this.kind = keepsTime ? "date-time" : "date";
     this.unit = keepsTime ? "date-time" : "date";
   }
 

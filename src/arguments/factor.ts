@@ -6,6 +6,7 @@ import { type Measure, unitKey } from "./units";
 /** A cylinder's size factor [L/psi], more than 0; the letter of a size stands for its factor. */
 class FactorArgument implements CellArgument<number> {
   readonly shape = "cell";
+  readonly kind = "cylinder factor";
   readonly unit: string;
   readonly optional = false;
   readonly defaultValue = undefined;
@@ -16,6 +17,7 @@ class FactorArgument implements CellArgument<number> {
 
   constructor(private readonly sizes: Readonly<Record<string, number>>) {
     const measure: Measure = {
+      kind: "cylinder factor",
       name: "a cylinder factor",
       unit: "L/psi",
       offer: `L/psi or L/bar, or a size ${Object.keys(sizes).join(", ")}`,

@@ -1,3 +1,4 @@
+import { type Kind } from "./kinds";
 import { type CellArgument, type Cells, type Failure, type Primitive, type RangeArgument, isFailure } from "./argument";
 import { countedRows, isEmpty } from "./rows";
 
@@ -11,6 +12,10 @@ export class GridArgument<E extends Primitive> implements RangeArgument<readonly
 
   get unit(): string {
     return this.element.unit;
+  }
+
+  get kind(): Kind {
+    return this.element.kind;
   }
 
   readRange(cells: Cells | null | undefined, label: string): readonly (readonly E[])[] | Failure {

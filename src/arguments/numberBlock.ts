@@ -9,6 +9,7 @@ import { isEmpty } from "./rows";
  */
 export class NumberBlock implements RangeArgument<readonly (readonly number[])[]> {
   readonly shape = "range";
+  readonly kind = "number";
   readonly unit = "";
   readonly optional = false;
   readonly defaultValue = undefined;

@@ -1,3 +1,4 @@
+import { type Kind } from "./kinds";
 import { type Default } from "../models/defaults";
 import { zeroCelsius } from "../models/referenceConditions";
 import * as z from "zod/mini";
@@ -90,6 +91,7 @@ const justAbove = (value: number): number =>
   value === 0 ? Number.MIN_VALUE : value + Math.abs(value) * Number.EPSILON;
 
 interface Settings {
+  readonly kind: Kind | undefined;
   readonly measure: Measure | null;
   readonly limits: Limits;
   readonly wholeOnly: boolean;
@@ -100,6 +102,7 @@ interface Settings {
 }
 
 const plain: Settings = {
+  kind: undefined,
   measure: null,
   limits: unlimited,
   wholeOnly: false,
@@ -135,6 +138,15 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
     this.defaultValue = defaultValue as T | undefined;
     this.min = doubt ? Math.max(limits.min, doubt.from) : limits.min;
     this.max = doubt ? Math.min(limits.max, doubt.to) : limits.max;
+  }
+
+  get kind(): Kind {
+    return this.settings.kind ?? (this.measure ? this.measure.kind : "number");
+  }
+
+  /** Says more closely than its unit what the number is. */
+  as(kind: Kind): Quantity<T> {
+    return this.changed({ kind });
   }
 
   get unit(): string {
@@ -431,6 +443,6 @@ export const share = measured(measures.fraction).atLeast(0);
 /** A number without a unit. */
 export const number = new Quantity({});
 /** Things that are counted: a whole number, 0 or more. */
-export const count = new Quantity({}).atLeast(0).whole();
+export const count = new Quantity({ kind: "count" }).atLeast(0).whole();
 /** An amount in whatever unit the caller uses throughout (litres, cylinders, kilograms); 0 or more. */
-export const sameUnit = new Quantity({}).atLeast(0);
+export const sameUnit = new Quantity({ kind: "amount" }).atLeast(0);

@@ -1,3 +1,4 @@
+import { type Kind } from "./kinds";
 import type { CellError } from "../cells/cellValues";
 import { isErrorCell } from "../cells/cellValues";
 import { countedRows, isEmpty } from "./rows";
@@ -37,6 +38,10 @@ export class ListArgument<
 
   get unit(): string {
     return this.element.unit;
+  }
+
+  get kind(): Kind {
+    return this.element.kind;
   }
 
   mayBeOmitted(): ListArgument<E, readonly E[] | undefined> {
@@ -103,6 +108,10 @@ export class TableArgument<
     private readonly shorterWidths: readonly number[] = [],
   ) {}
 
+  get kind(): readonly Kind[] {
+    return Object.keys(this.columns).map((name) => this.columns[name]!.kind);
+  }
+
   mayBeOmitted(): TableArgument<C, readonly Row<C>[] | undefined> {
     return new TableArgument<C, readonly Row<C>[] | undefined>(this.columns, true, this.shorterWidths);
   }
@@ -155,6 +164,7 @@ export const table = <C extends Columns>(columns: C): TableArgument<C> => new Ta
 /** A range as it stands, for functions that read it in a way of their own; error cells are left in it. */
 export class RawRange<T extends Cells | undefined = Cells> implements RangeArgument<T> {
   readonly shape = "range";
+  readonly kind = "value";
   readonly unit = "";
   readonly defaultValue = undefined;
 

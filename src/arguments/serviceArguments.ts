@@ -11,6 +11,7 @@ export const mostServices = 2000;
 
 /** Average running time [h/day]: above 0, and a day has 24 hours. */
 export const hoursPerDay = measured({
+  kind: "hours a day",
   name: "a running time a day",
   unit: "h/day",
   offer: "h/day or h/week",

@@ -20,6 +20,7 @@ const spoken = z.union([z.string(), z.number(), z.boolean()]);
 /** Text such as a name; a number is taken as its digits. */
 export class TextArgument<T extends string | undefined = string> implements CellArgument<T> {
   readonly shape = "cell";
+  readonly kind = "text";
   readonly unit = "";
   readonly min = noFastPath.min;
   readonly max = noFastPath.max;
@@ -61,6 +62,7 @@ const ownEntry = <V>(entries: Readonly<Record<string, V>>, key: string): V | und
 /** One word of a list, without regard to case. */
 export class ChoiceArgument<T extends string | undefined> implements CellArgument<T> {
   readonly shape = "cell";
+  readonly kind = "text";
   readonly unit = "";
   readonly min = noFastPath.min;
   readonly max = noFastPath.max;
@@ -112,6 +114,7 @@ const flagWords: Readonly<Record<string, boolean>> = {
 /** TRUE or FALSE; 1, 0, yes and no are taken too, since some sheets hold them for it. */
 export class FlagArgument<T extends boolean | undefined = boolean> implements CellArgument<T> {
   readonly shape = "cell";
+  readonly kind = "flag";
   readonly unit = "";
   readonly min = noFastPath.min;
   readonly max = noFastPath.max;

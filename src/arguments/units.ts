@@ -2,6 +2,7 @@
  * Units that text in a cell may carry, one measure a quantity. Factors are exact where NIST SP 811 (2008), appendix B.8,
  * marks them exact, and are otherwise derived from exact ones.
  */
+import { type Kind } from "./kinds";
 import { zeroCelsius } from "../models/referenceConditions";
 import {
   barPerPsi,
@@ -28,6 +29,8 @@ export const convert = (amount: number, { factor, offset = 0, inverse }: Convers
 
 /** A kind of quantity: the unit of a bare number and the units that text may carry. */
 export interface Measure {
+  /** What such a number is, unless an argument says it more closely. */
+  readonly kind: Kind;
   /** As in "is a pressure": used in error words. */
   readonly name: string;
   /** The unit of a bare number. */
@@ -61,6 +64,7 @@ function conversionsOf(spellings: Spellings): Map<string, Conversion> {
 
 /** The conversions are laid out when text with a unit first comes in, so that Excel starts quickly. */
 function measure(
+  kind: Kind,
   name: string,
   unit: string,
   offer: string,
@@ -69,6 +73,7 @@ function measure(
 ): Measure {
   let units: ReadonlyMap<string, Conversion> | undefined;
   return {
+    kind,
     name,
     unit,
     offer,
@@ -114,19 +119,20 @@ const durations = (base: number): Spellings => ({
 });
 
 export const measures = {
-  liquid: measure("an amount of liquid", "L", "L or gal", () => liquidAmounts),
-  gas: measure("an amount of gas", "L", "L, m3 or ft3", () => gasAmounts),
-  vesselVolume: measure("a volume", "L", "L, m3 or ft3", () => gasAmounts),
-  room: measure("a room volume", "m³", "m3 or ft3", () => ({
+  liquid: measure("liquid", "an amount of liquid", "L", "L or gal", () => liquidAmounts),
+  gas: measure("gas", "an amount of gas", "L", "L, m3 or ft3", () => gasAmounts),
+  vesselVolume: measure("water volume", "a volume", "L", "L, m3 or ft3", () => gasAmounts),
+  room: measure("room volume", "a room volume", "m³", "m3 or ft3", () => ({
     "m3 cum": 1,
     "ft3 cuft": cubicFoot / 1000,
     "L litre litres liter liters": 0.001,
   })),
-  makeRate: measure("a make rate", "L/h", "L/h, L/day or gal/day", () => per(liquidAmounts, hourly)),
-  dailyLiquid: measure("a daily amount of liquid", "L/day", "L/day, L/h or gal/day", () =>
+  makeRate: measure("make rate", "a make rate", "L/h", "L/h, L/day or gal/day", () => per(liquidAmounts, hourly)),
+  dailyLiquid: measure("liquid a day", "a daily amount of liquid", "L/day", "L/day, L/h or gal/day", () =>
     per(liquidAmounts, { [hourNames]: 1 / 24, [dayNames]: 1 }),
   ),
   flow: measure(
+    "gas flow",
     "a gas flow",
     "L/min",
     "L/min, m3/h or ft3/h",
@@ -142,19 +148,20 @@ export const measures = {
         name === "a make rate" ? "; DELIVERED_FLOW gives the gas flow that a make rate carries" : "",
     },
   ),
-  drainRate: measure("a drain rate", "L/h", "L/h, L/min or gal/h", () =>
+  drainRate: measure("drain rate", "a drain rate", "L/h", "L/h, L/min or gal/h", () =>
     per(liquidAmounts, { [minuteNames]: 1 / 60, ...hourly }),
   ),
-  dailyGas: measure("a daily amount of gas", "L/day", "L/day, m3/h or L/min", () =>
+  dailyGas: measure("gas a day", "a daily amount of gas", "L/day", "L/day, m3/h or L/min", () =>
     per(gasAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 }),
   ),
-  mass: measure("a mass", "kg", "kg or lb", () => ({
+  mass: measure("mass", "a mass", "kg", "kg or lb", () => ({
     "kg kilogram kilograms": 1,
     "g gram grams": 0.001,
     "t tonne tonnes": 1000,
     "lb lbs pound pounds": pound,
   })),
   gaugePressure: measure(
+    "gauge pressure",
     "a pressure",
     "bar",
     "bar, psi or kPa (gauge)",
@@ -168,13 +175,14 @@ export const measures = {
     }),
     { mistakenFor: "psi" },
   ),
-  gaugePsi: measure("a pressure", "psi", "psi or bar (gauge)", () => ({
+  gaugePsi: measure("gauge pressure in psi", "a pressure", "psi", "psi or bar (gauge)", () => ({
     "psi psig psi(g)": 1,
     "bar barg bar(g)": 1 / barPerPsi,
     "kPa kPag kPa(g)": 0.01 / barPerPsi,
     "MPa MPag": 10 / barPerPsi,
   })),
   absoluteKpa: measure(
+    "absolute pressure",
     "an absolute pressure",
     "kPa",
     "kPa, hPa, mbar or inHg (absolute)",
@@ -190,6 +198,7 @@ export const measures = {
     { mistakenFor: "hPa" },
   ),
   temperature: measure(
+    "temperature",
     "a temperature",
     "°C",
     "°C or °F",
@@ -200,13 +209,14 @@ export const measures = {
     }),
     { mistakenFor: "°F" },
   ),
-  degreeLoss: measure("a share for each degree", "1/°C", "1/°C or %/°C", () => ({
+  degreeLoss: measure("loss a degree", "a share for each degree", "1/°C", "1/°C or %/°C", () => ({
     "1/°C /°C": 1,
     "%/°C": 0.01,
     "1/°F /°F": 1.8,
     "%/°F": 0.018,
   })),
   altitude: measure(
+    "altitude",
     "a height",
     "m",
     "m, km or ft",
@@ -217,7 +227,7 @@ export const measures = {
     }),
     { mistakenFor: "ft" },
   ),
-  length: measure("a length", "m", "m, cm, ft or in", () => ({
+  length: measure("length", "a length", "m", "m, cm, ft or in", () => ({
     "m metre metres meter meters": 1,
     cm: 0.01,
     mm: 0.001,
@@ -225,37 +235,43 @@ export const measures = {
     "ft feet foot": foot,
     "in inch inches": inch,
   })),
-  area: measure("an area", "m²", "m2 or ft2", () => ({ "m2 sqm": 1, "ft2 sqft": foot * foot })),
-  wireArea: measure("a conductor area", "mm²", "mm2", () => ({ "mm2 sqmm": 1 })),
-  angle: measure("an angle", "°", "° or deg", () => ({ "° deg degree degrees": 1 })),
-  power: measure("a power", "kW", "kW, W or hp", () => ({ kW: 1, W: 0.001, "hp horsepower": horsepower })),
-  watts: measure("a power", "W", "W, kW or hp", () => ({ W: 1, kW: 1000, "hp horsepower": horsepower * 1000 })),
-  apparentPerHorsepower: measure("a starting load", "kVA/hp", "kVA/hp", () => ({ "kVA/hp": 1 })),
-  current: measure("a current", "A", "A", () => ({ "A amp amps": 1, mA: 0.001 })),
-  voltage: measure("a voltage", "V", "V or kV", () => ({ "V volt volts": 1, kV: 1000 })),
-  fuel: measure("an amount of fuel", "L", "L or gal", () => liquidAmounts),
-  fuelRate: measure("a fuel rate", "L/h", "L/h or gal/h", () =>
+  area: measure("area", "an area", "m²", "m2 or ft2", () => ({ "m2 sqm": 1, "ft2 sqft": foot * foot })),
+  wireArea: measure("conductor area", "a conductor area", "mm²", "mm2", () => ({ "mm2 sqmm": 1 })),
+  angle: measure("angle", "an angle", "°", "° or deg", () => ({ "° deg degree degrees": 1 })),
+  power: measure("power", "a power", "kW", "kW, W or hp", () => ({ kW: 1, W: 0.001, "hp horsepower": horsepower })),
+  watts: measure("watts", "a power", "W", "W, kW or hp", () => ({
+    W: 1,
+    kW: 1000,
+    "hp horsepower": horsepower * 1000,
+  })),
+  apparentPerHorsepower: measure("apparent power a horsepower", "a starting load", "kVA/hp", "kVA/hp", () => ({
+    "kVA/hp": 1,
+  })),
+  current: measure("current", "a current", "A", "A", () => ({ "A amp amps": 1, mA: 0.001 })),
+  voltage: measure("voltage", "a voltage", "V", "V or kV", () => ({ "V volt volts": 1, kV: 1000 })),
+  fuel: measure("fuel", "an amount of fuel", "L", "L or gal", () => liquidAmounts),
+  fuelRate: measure("fuel an hour", "a fuel rate", "L/h", "L/h or gal/h", () =>
     per(liquidAmounts, { [minuteNames]: 1 / 60, ...hourly }),
   ),
-  fuelPerDay: measure("a daily amount of fuel", "L/day", "L/day, L/h or gal/day", () =>
+  fuelPerDay: measure("fuel a day", "a daily amount of fuel", "L/day", "L/day, L/h or gal/day", () =>
     per(liquidAmounts, { [hourNames]: 1 / 24, [dayNames]: 1 }),
   ),
-  days: measure("a time", "days", "days, h or min", () => durations(24)),
-  emptyDays: measure("a time to boil empty", "days", "days, h or %/day", () => ({
+  days: measure("days", "a time", "days", "days, h or min", () => durations(24)),
+  emptyDays: measure("days", "a time to boil empty", "days", "days, h or %/day", () => ({
     ...durations(24),
     "%/day %/d %aday percent/day": { factor: 100, inverse: true },
   })),
-  hours: measure("a time", "h", "h, min or d", () => durations(1)),
-  minutes: measure("a time", "min", "min, h or d", () => durations(1 / 60)),
-  months: measure("a number of months", "months", "months or years", () => ({
+  hours: measure("hours", "a time", "h", "h, min or d", () => durations(1)),
+  minutes: measure("minutes", "a time", "min", "min, h or d", () => durations(1 / 60)),
+  months: measure("months", "a number of months", "months", "months or years", () => ({
     "month months mo": 1,
     "year years yr": 12,
   })),
-  dailyShare: measure("a share a day", "1/day", "%/day", () => ({
+  dailyShare: measure("fraction a day", "a share a day", "1/day", "%/day", () => ({
     "% percent %/day %/d %aday": 0.01,
     "1/day /day 1/d": 1,
   })),
-  fraction: measure("a fraction", "", "a fraction or a percent", () => ({ "%": 0.01, percent: 0.01 })),
+  fraction: measure("fraction", "a fraction", "", "a fraction or a percent", () => ({ "%": 0.01, percent: 0.01 })),
 } as const;
 
 /** What the unit measures elsewhere, for the words of a refusal: "35 psi" given as a capacity "is a pressure". */

@@ -63,7 +63,14 @@ function readArgument(
   }
   if (/, (?:[-\d.]+|TRUE|FALSE) if omitted/.test(description))
     fail(`argument ${name} names its default in its words; src/models/defaults.ts holds it and the words are added`);
-  const record: ArgumentRecord = { name, description, unit, optional: schema.optional, shape: schema.shape };
+  const record: ArgumentRecord = {
+    name,
+    description,
+    unit,
+    optional: schema.optional,
+    shape: schema.shape,
+    kind: schema.kind,
+  };
   const { defaultValue } = schema;
   if (defaultValue !== undefined) {
     record.default = defaultValue;
@@ -114,7 +121,7 @@ function readFunctionFile(root: string, file: string, loaded: FunctionModule): R
   const returns = /@returns\s+([^\n]+)/.exec(source)?.[1]?.trim() ?? fail("has no @returns line");
   const folder = path.posix.dirname(file);
   if (!groups.some((group) => group.name === folder)) fail(`stands in the folder ${folder}, which is no group`);
-  const { rule, range, source: ruleSource, caution, examples, seeAlso = [] } = loaded.about;
+  const { rule, range, source: ruleSource, caution, examples, seeAlso = [], gives } = loaded.about;
   for (const [key, value] of Object.entries({ rule, range, source: ruleSource }))
     if (!value?.trim()) fail(`about.${key} is empty`);
   if (!examples || examples.length === 0) fail("has no example");
@@ -124,7 +131,12 @@ function readFunctionFile(root: string, file: string, loaded: FunctionModule): R
     group: folder,
     description,
     arguments: args,
-    result: { description: returns, unit: unitIn(returns), table: loaded.args.gives === "table" },
+    result: {
+      description: returns,
+      unit: unitIn(returns),
+      table: loaded.args.gives === "table",
+      gives: gives ?? "value",
+    },
     rule,
     range,
     source: ruleSource,

@@ -1,3 +1,4 @@
+import { type Kind } from "../arguments/kinds";
 import type { Example } from "../arguments/about";
 
 export type { Example };
@@ -15,6 +16,8 @@ export interface ArgumentRecord {
   default?: number | string | boolean;
   /** "cell" broadcasts; "range" is taken whole. */
   shape: "cell" | "range";
+  /** What it is, beyond its unit: of one kind, or a kind for each column of a table. */
+  kind: Kind | readonly Kind[];
   /** The words a choice argument accepts. */
   choices?: string[];
 }
@@ -28,7 +31,7 @@ export interface FunctionRecord {
   description: string;
   arguments: ArgumentRecord[];
   /** The description names the unit in brackets. */
-  result: { description: string; unit: string; table: boolean };
+  result: { description: string; unit: string; table: boolean; gives: Kind | readonly Kind[] };
   rule: string;
   range: string;
   source: string;

@@ -29,6 +29,7 @@ test("an argument's words name its unit, choices and what is taken if it is left
     unit: "L",
     optional: true,
     shape: "cell" as const,
+    kind: "liquid" as const,
   };
   expect(argumentWords(argument)).toBe("Liquid in it [L], 0 if omitted");
   expect(argumentWords({ ...argument, description: "Liquid, in it [L]", optional: false })).toBe("Liquid, in it [L]");

@@ -1,0 +1,1 @@
+export { kinds, type Kind } from "../arguments/kinds";
