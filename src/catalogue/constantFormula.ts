@@ -1,4 +1,7 @@
 import { type CellCall } from "../cells/cellValues";
+import { tokensOf, unquoted, type FormulaToken } from "../cells/formulaTokens";
+import { namespace } from "../cells/namespace";
+import { readNumber } from "../cells/numberText";
 import type { FunctionRecord } from "./record";
 
 /** A formula of OXYGEN calls and constants, as examples are written: no cell references, no operators but a sign. */
@@ -13,62 +16,68 @@ const isCall = (part: unknown): part is Call => typeof part === "object" && part
 
 /** Parses `=OXYGEN.ID(…)`; throws on anything else. */
 export function parseConstantFormula(formula: string): Call {
+  let tokens: FormulaToken[] = [];
   let at = 0;
+  const read = (text: string): void => {
+    tokens = tokensOf(text).filter(({ kind }) => kind !== "space");
+    at = 0;
+  };
   const fail = (wanted: string): never => {
-    throw new Error(`${formula}: ${wanted} wanted at "${formula.slice(at, at + 20)}"`);
+    const rest = tokens.slice(at).map(({ text }) => text);
+    throw new Error(`${formula}: ${wanted} wanted at "${rest.join("").slice(0, 20)}"`);
   };
-  const skip = (): void => {
-    while (formula[at] === " ") at++;
-  };
-  const take = (pattern: RegExp): string | undefined => {
-    skip();
-    const match = new RegExp(pattern.source, "y" + pattern.flags);
-    match.lastIndex = at;
-    const found = match.exec(formula)?.[0];
-    if (found !== undefined) at += found.length;
-    return found;
-  };
-  const expect = (pattern: RegExp, wanted: string): string => take(pattern) ?? fail(wanted);
+  const isNext = (text: string): boolean => tokens[at]?.text === text;
+  const take = (...texts: string[]): string | undefined => (texts.some(isNext) ? tokens[at++]!.text : undefined);
 
   function constant(): Constant {
-    const quoted = take(/"(?:[^"]|"")*"/);
-    if (quoted !== undefined) return quoted.slice(1, -1).replace(/""/g, '"');
-    const flag = take(/TRUE|FALSE/i);
-    if (flag !== undefined) return flag.toUpperCase() === "TRUE";
-    const percent = take(/[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?%?/i);
-    if (percent === undefined) return fail("a constant");
-    return percent.endsWith("%") ? Number(percent.slice(0, -1)) / 100 : Number(percent);
+    const sign = take("-", "+");
+    const token = tokens[at++];
+    const value = token?.kind === "number" ? readNumber(token.text) : undefined;
+    if (value !== undefined) return (sign === "-" ? -value : value) / (take("%") ? 100 : 1);
+    if (sign === undefined && token?.kind === "quoted" && !token.isOpen) return unquoted(token.text);
+    if (sign === undefined && /^(?:TRUE|FALSE)$/i.test(token?.text ?? "")) return token!.text.toUpperCase() === "TRUE";
+    at--;
+    return fail("a constant");
   }
 
-  function array(): Constant[][] {
+  function array(text: string): Constant[][] {
+    const [outer, position] = [tokens, at];
+    read(text.slice(1, -1));
     const rows: Constant[][] = [[constant()]];
-    for (;;) {
-      const mark = expect(/[,;}]/, "a comma, semicolon or brace");
-      if (mark === "}") return rows;
+    while (at < tokens.length) {
+      const mark = take(",", ";") ?? fail("a comma or semicolon");
       if (mark === ";") rows.push([]);
       rows[rows.length - 1]!.push(constant());
     }
+    [tokens, at] = [outer, position];
+    return rows;
   }
 
+  const isOurs = (token: FormulaToken | undefined): boolean =>
+    token?.kind === "name" && token.text.startsWith(`${namespace}.`);
+
   function call(): Call {
-    const id = expect(/OXYGEN\.[A-Z0-9_]+/, "OXYGEN.ID").slice("OXYGEN.".length);
-    expect(/\(/, "(");
+    if (!isOurs(tokens[at])) fail(`${namespace}.ID`);
+    const id = tokens[at++]!.text.slice(namespace.length + 1);
+    if (take("(") === undefined) fail("(");
     const args: Call["args"] = [];
-    if (take(/\)/) !== undefined) return { id, args };
+    if (take(")") !== undefined) return { id, args };
     for (;;) {
-      skip();
-      if (formula[at] === "," || formula[at] === ")") args.push(undefined);
-      else if (formula.startsWith("OXYGEN.", at)) args.push(call());
-      else if (take(/\{/) !== undefined) args.push(array());
-      else args.push([[constant()]]);
-      if (expect(/[,)]/, "a comma or )") === ")") return { id, args };
+      const token = tokens[at];
+      if (isNext(",") || isNext(")")) args.push(undefined);
+      else if (isOurs(token)) args.push(call());
+      else if (token?.kind === "array" && !token.isOpen) {
+        at++;
+        args.push(array(token.text));
+      } else args.push([[constant()]]);
+      if ((take(",", ")") ?? fail("a comma or )")) === ")") return { id, args };
     }
   }
 
-  expect(/=/, "=");
+  if (!formula.startsWith("=")) fail("=");
+  read(formula.slice(1));
   const parsed = call();
-  skip();
-  if (at !== formula.length) fail("the end");
+  if (at !== tokens.length) fail("the end");
   return parsed;
 }
 

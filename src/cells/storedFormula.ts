@@ -1,6 +1,6 @@
-import { parseFormula, printFormula, type FormulaNode } from "./formulaTree";
+import { parseFormula, printFormula, significant, type FormulaNode } from "./formulaTree";
+import { namespace } from "./namespace";
 
-const namespace = "OXYGEN";
 const customPrefix = "_xldudf_";
 
 /**
@@ -36,9 +36,6 @@ const storedCallName = (name: string): string => {
   if (worksheetFuture.has(upper)) return `_xlfn._xlws.${upper}`;
   return future.has(upper) ? `_xlfn.${upper}` : name;
 };
-
-const significant = (nodes: readonly FormulaNode[]): FormulaNode[] =>
-  nodes.filter((node) => node.kind !== "text" || node.text.trim() !== "");
 
 /** The name an argument consists of, nothing else around it. */
 const onlyName = (argument: readonly FormulaNode[]): string | undefined => {
@@ -96,8 +93,7 @@ const store = (nodes: readonly FormulaNode[], scope: ReadonlySet<string>): Formu
  * (`_xldudf_OXYGEN_HOURS_TO_FILL(60,1.5)`): prefixes of newer built-ins, of LET and LAMBDA names, ANCHORARRAY for `D4#`
  * and SINGLE for `@`. Plain text, not yet XML-escaped. English names and "," only, as in every file.
  */
-export const toStored = (formula: string): string =>
-  printFormula(store(parseFormula(formula.trim().replace(/^=/, "")), new Set()));
+export const toStored = (formula: string): string => printFormula(store(parseFormula(formula.trim()), new Set()));
 
 const typedCallName = (name: string, idOf: ReadonlyMap<string, string>): string => {
   const custom = /^_xld?udf[_.](.*)$/i.exec(name);
@@ -141,5 +137,5 @@ const reveal = (nodes: readonly FormulaNode[], idOf: ReadonlyMap<string, string>
  */
 export const toTyped = (stored: string, ids: readonly string[]): string => {
   const idOf = new Map(ids.map((id) => [`${namespace}_${id.replace(/\./g, "_")}`.toUpperCase(), `${namespace}.${id}`]));
-  return `=${printFormula(reveal(parseFormula(stored.trim().replace(/^=/, "")), idOf))}`;
+  return `=${printFormula(reveal(parseFormula(stored.trim()), idOf))}`;
 };

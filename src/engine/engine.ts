@@ -26,6 +26,7 @@ import {
   type IFormulaDatasetConfig,
 } from "@univerjs/engine-formula";
 import { areaOf, cellName, cellOfName, cellsOfArea, type Area } from "../cells/cellName";
+import { tokensOf, type TokenKind } from "../cells/formulaTokens";
 import { spokenWords } from "./cellError";
 import { engineError, fromEngineCell, fromValueObject, isEngineError, type EngineValue } from "./engineValue";
 import { explainName } from "./explainName";
@@ -149,14 +150,20 @@ const tableOf = (variant: FunctionVariantType): EngineValue[][] => {
   return array.getArrayValue().map((row) => Array.from({ length: width }, (_, column) => fromValueObject(row[column])));
 };
 
-/** Why a formula can't even be read, "" if its parts balance. */
+/** Why a formula can't even be read, "" if it can. */
 const syntaxWords = (formula: string): string => {
-  const bare = formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'/g, "");
-  if (formula === "=") return "the formula is empty";
-  if (bare.includes('"')) return "a text lacks its closing quotation mark";
-  const open = bare.split("(").length - bare.split(")").length;
+  const tokens = tokensOf(formula.replace(/^=/, ""));
+  if (tokens.every(({ kind }) => kind === "space")) return "the formula is empty";
+  if (tokens.some(({ kind, isOpen }) => kind === "quoted" && isOpen)) return "a text lacks its closing quotation mark";
+  const count = (kind: TokenKind): number => tokens.filter((token) => token.kind === kind).length;
+  const open = count("open") - count("close");
   if (open > 0) return `${open} closing parenthes${open === 1 ? "is is" : "es are"} missing`;
   if (open < 0) return "there is a closing parenthesis too many";
+  // "0x10", "5kg", "1.2.3": digits and letters that run together are neither a number nor a name.
+  const joined = tokens.findIndex(
+    ({ kind }, index) => kind === "number" && /^(?:name|number|reference)$/.test(tokens[index + 1]?.kind ?? ""),
+  );
+  if (joined >= 0) return `${tokens[joined]!.text}${tokens[joined + 1]!.text} is neither a number nor a name`;
   return "";
 };
 
@@ -346,7 +353,7 @@ export const createEngine = (functions: readonly EngineFunction[]): Engine => {
       runtime.setCurrent(0, 0, most.rows, most.columns, "sheet0", unitId);
       let table: EngineValue[][];
       try {
-        const variant = await service.calculate(formula);
+        const variant = syntaxWords(formula) === "" ? await service.calculate(formula) : undefined;
         table = variant ? tableOf(variant) : [[unreadable(formula)]];
       } catch {
         table = [[unreadable(formula)]];

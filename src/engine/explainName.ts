@@ -1,4 +1,4 @@
-import { callsIn, parseFormula, type FormulaNode } from "../cells/formulaTree";
+import { callsIn, nodesIn, parseFormula, type FormulaNode } from "../cells/formulaTree";
 
 /** Insertions, deletions, replacements and swaps of neighbours between two words (optimal string alignment). */
 const editDistance = (a: string, b: string): number => {
@@ -34,23 +34,6 @@ const nearest = (name: string, known: readonly string[]): string | undefined => 
   return best;
 };
 
-const namesIn = (nodes: readonly FormulaNode[]): string[] =>
-  nodes.flatMap((node): string[] => {
-    switch (node.kind) {
-      case "name":
-        return [node.text];
-      case "call":
-        return node.args.flatMap(namesIn);
-      case "group":
-        return namesIn(node.items);
-      case "spill":
-      case "single":
-        return namesIn([node.of]);
-      default:
-        return [];
-    }
-  });
-
 /** Names that LET and LAMBDA declare somewhere in the formula, and TRUE and FALSE. */
 const declaredIn = (nodes: readonly FormulaNode[]): Set<string> => {
   const declared = new Set(["TRUE", "FALSE"]);
@@ -75,7 +58,7 @@ export const explainName = (
   knownFunctions: readonly string[],
   definedNames: readonly string[] = [],
 ): string => {
-  const tree = parseFormula(formula.replace(/^=/, ""));
+  const tree = parseFormula(formula);
   const known = new Set(knownFunctions.map((name) => name.toUpperCase()));
   const declared = declaredIn(tree);
   for (const name of definedNames) declared.add(name.toUpperCase());
@@ -93,7 +76,9 @@ export const explainName = (
       endOf.get(nearest(upper, [...endOf.keys()]) ?? "");
     return `no function ${upper}${meant ? `; did you mean ${meant}?` : ""}`;
   }
-  for (const name of namesIn(tree)) {
+  for (const node of nodesIn(tree)) {
+    if (node.kind !== "name") continue;
+    const name = node.text;
     const upper = name.toUpperCase();
     if (declared.has(upper)) continue;
     if (known.has(upper)) return `${upper} is a function: write ${upper}(…)`;

@@ -6,7 +6,7 @@ import {
   type BaseValueObject,
 } from "@univerjs/engine-formula";
 import type { IRange } from "@univerjs/core";
-import { parseFormula, printFormula, type FormulaNode } from "../cells/formulaTree";
+import { parseFormula, printFormula, significant, type FormulaNode } from "../cells/formulaTree";
 
 type AnyValue = BaseValueObject | BaseReferenceObject;
 
@@ -73,10 +73,7 @@ export class Single extends BaseFunction {
 /** Is this a name right behind a minus sign? The engine takes "-Rate" for one unknown name. */
 const isNegatedName = (nodes: readonly FormulaNode[], index: number): boolean => {
   const node = nodes[index]!;
-  const before = nodes
-    .slice(0, index)
-    .filter((earlier) => earlier.kind !== "text" || earlier.text.trim() !== "")
-    .at(-1);
+  const before = significant(nodes.slice(0, index)).at(-1);
   return node.kind === "name" && !node.text.startsWith("[") && before?.kind === "text" && before.text === "-";
 };
 
@@ -99,6 +96,4 @@ const withCalls = (nodes: readonly FormulaNode[]): FormulaNode[] =>
 
 /** The formula with `D4#` as ANCHORARRAY(D4), `@x` as SINGLE(x) and `-Rate` as -(Rate), the only forms the engine computes. */
 export const spellOutOperators = (formula: string): string =>
-  /[#@]|-\s*[\p{L}_\\]/u.test(formula)
-    ? `=${printFormula(withCalls(parseFormula(formula.replace(/^=/, ""))))}`
-    : formula;
+  /[#@]|-\s*[\p{L}_\\]/u.test(formula) ? `=${printFormula(withCalls(parseFormula(formula)))}` : formula;

@@ -5,14 +5,19 @@ import {
   CELL_INVERTED_INDEX_CACHE,
   FormulaRuntimeService,
   functionLookup,
+  functionStatistical,
   IFunctionService,
   Interpreter,
   LexerTreeBuilder,
+  NumberValueObject,
   ValueObjectFactory,
   type BaseFunction,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
 import { errorWithWords, wordsOfCell, type EngineCell } from "./cellError";
+import { parseFormula, significant } from "../cells/formulaTree";
+import { readNumber } from "../cells/numberText";
+import { replaceMethod } from "./replaceMethod";
 import { AnchorArray, Single, spellOutOperators } from "./spillReference";
 
 /**
@@ -20,34 +25,20 @@ import { AnchorArray, Single, spellOutOperators } from "./spillReference";
  * tests/engine/upstreamPatches.test.ts that shows the fault without it, so an upstream change is noticed.
  */
 
-interface Patchable {
-  prototype: object;
-}
+/** CellValueType.STRING of @univerjs/core. */
+const textCell = 1;
 
-const patched = new WeakMap<object, Set<string>>();
-
-/** Replaces a method once, however often the engine is set up in one process or page. */
-const replaceMethod = <Method extends (...args: never[]) => unknown>(
-  owner: Patchable,
-  name: string,
-  replacement: (original: Method) => Method,
-): void => {
-  const target = owner.prototype as Record<string, unknown>;
-  const done = patched.get(target) ?? new Set<string>();
-  if (done.has(name)) return;
-  patched.set(target, done.add(name));
-  const original = target[name];
-  if (typeof original !== "function") throw new Error(`the engine has no method ${name} any more`);
-  target[name] = replacement(original as Method);
+const builtIn = (name: string): unknown => {
+  const found = [...functionLookup, ...functionStatistical].find(([, other]) => String(other) === name)?.[0];
+  if (!found) throw new Error(`the engine has no ${name} any more`);
+  return found;
 };
 
 /** SORT sorts the rows of the array it is given in place, and ranges are shared between formulas. */
 const copyBeforeSort = (): void => {
-  const sort = functionLookup.find(([, name]) => String(name) === "SORT")?.[0] as unknown as Patchable | undefined;
-  if (!sort) throw new Error("the engine has no SORT any more");
   type Calculate = (this: BaseFunction, array: BaseValueObject, ...rest: BaseValueObject[]) => BaseValueObject;
   replaceMethod<Calculate>(
-    sort,
+    builtIn("SORT"),
     "calculate",
     (original) =>
       function (array, ...rest) {
@@ -65,6 +56,29 @@ const copyBeforeSort = (): void => {
         return original.call(this, copy, ...rest);
       },
   );
+};
+
+/**
+ * MAXIFS and MINIFS of no cell give an array of nothing in the place of a value. They are 0: "MAXIFS function" of
+ * Microsoft's function reference, remarks.
+ */
+const noneIsZero = (): void => {
+  type Calculate = (this: BaseFunction, ...args: BaseValueObject[]) => BaseValueObject;
+  const single = (value: BaseValueObject): BaseValueObject => (value.isArray() ? NumberValueObject.create(0) : value);
+  for (const name of ["MAXIFS", "MINIFS"]) {
+    replaceMethod<Calculate>(
+      builtIn(name),
+      "calculate",
+      (original) =>
+        function (...args) {
+          const value = original.call(this, ...args);
+          if (!value.isArray()) return value;
+          const array = value as ArrayValueObject;
+          const isOne = array.getRowCount() === 1 && array.getColumnCount() <= 1;
+          return isOne ? single(value) : array.map((cell) => single(cell));
+        },
+    );
+  }
 };
 
 /**
@@ -88,7 +102,7 @@ const splitOutsideTexts = (words: string, mark: "," | ";"): string[] =>
 const keepTextsOfConstants = (): void => {
   type Format = (this: ArrayValueObject, raw: string | object) => BaseValueObject[][];
   replaceMethod<Format>(
-    ArrayValueObject as unknown as Patchable,
+    ArrayValueObject,
     "_formatValue",
     (original) =>
       function (raw) {
@@ -109,14 +123,75 @@ const keepTextsOfConstants = (): void => {
   );
 };
 
-/** Text that is typed in a formula becomes a number where it looks like one: "05/03/2026" a date, in some order of its own. */
-const keepTextsAsTexts = (): void => {
+/**
+ * A number is one only if it is spelled as JavaScript would: 1.50, .5, 2.0 and 1E3 are texts, in formulas, in array
+ * constants and in criteria. A text that is typed in a formula becomes a number where it looks like one: "05/03/2026" a
+ * date, in some order of its own.
+ */
+const readNumbersAndTexts = (): void => {
   type Create = (raw: unknown, ignorePattern?: boolean) => BaseValueObject;
-  replaceMethod<Create>(
-    { prototype: ValueObjectFactory },
-    "create",
-    (original) => (raw, ignorePattern) =>
-      original.call(ValueObjectFactory, raw, ignorePattern || (typeof raw === "string" && /^\s*"[^]*"\s*$/.test(raw))),
+  replaceMethod<Create>({ prototype: ValueObjectFactory }, "create", (original) => (raw, ignorePattern) => {
+    if (typeof raw !== "string") return original.call(ValueObjectFactory, raw, ignorePattern);
+    const text = raw.trim();
+    const [, sign = "", digits = text] = /^([-+]?)\s*([\d.].*)$/.exec(text) ?? [];
+    const value = readNumber(digits);
+    if (value !== undefined) return original.call(ValueObjectFactory, sign === "-" ? -value : value, ignorePattern);
+    return original.call(ValueObjectFactory, raw, ignorePattern || /^"[^]*"$/.test(text));
+  });
+};
+
+/** A cell without a stated kind holds what it holds; only formulas and criteria spell numbers. */
+const keepTextsOfCells = (cell: EngineCell): EngineCell =>
+  cell.t == null && typeof cell.v === "string" && String(Number(cell.v)) !== cell.v ? { ...cell, t: textCell } : cell;
+
+interface FormulaLexer {
+  _segment: string;
+  /** Index of the character that was noted last; ours. */
+  lastNoted?: number;
+}
+
+/**
+ * Of the two quotation marks that stand for one within a text the first is dropped: """" twice over comes out as one mark,
+ * and every later place in the formula is off by one, so that edits and names cut texts.
+ */
+const keepDoubledQuotes = (): void => {
+  type Reset = (this: FormulaLexer) => void;
+  replaceMethod<Reset>(
+    LexerTreeBuilder,
+    "_resetTemp",
+    (original) =>
+      function () {
+        this.lastNoted = -1;
+        original.call(this);
+      },
+  );
+  type Note = (this: FormulaLexer, notes: unknown[] | undefined, character: string, at: number) => void;
+  replaceMethod<Note>(
+    LexerTreeBuilder,
+    "_addSequenceArray",
+    (original) =>
+      function (notes, character, at) {
+        if (character === '"' && at === this.lastNoted! + 2) {
+          original.call(this, notes, character, at - 1);
+          this._segment += character;
+        }
+        original.call(this, notes, character, at);
+        this.lastNoted = at;
+      },
+  );
+};
+
+/** Of numbers with an exponent and a sign 1.E+3 is cut at the sign. */
+const readExponents = (): void => {
+  type Test = (this: FormulaLexer, characters: readonly string[], at: number, character: string) => boolean;
+  replaceMethod<Test>(
+    LexerTreeBuilder,
+    "_isScientificNotation",
+    () =>
+      function (characters, at, character) {
+        const isSign = character === "+" || character === "-";
+        return isSign && /\d/.test(characters[at + 1] ?? "") && /^\s*-?(?:\d+\.?\d*|\.\d+)e$/i.test(this._segment);
+      },
   );
 };
 
@@ -133,15 +208,33 @@ const readSpillAndSingle = (): void => {
   );
 };
 
+/**
+ * A name's content is put into the formula as text, so that Half*2 with Half =1+2 gives 5; and it misses what is done to
+ * formulas here.
+ */
+const readNamesWhole = (): void => {
+  type Nested = (this: LexerTreeBuilder, content: string, ...rest: unknown[]) => unknown;
+  replaceMethod<Nested>(
+    LexerTreeBuilder,
+    "_handleNestedDefinedName",
+    (original) =>
+      function (content, ...rest) {
+        if (!content.startsWith("=")) return original.call(this, content, ...rest);
+        const whole = significant(parseFormula(content)).length > 1 ? `=(${content.slice(1)})` : content;
+        return original.call(this, spellOutOperators(whole), ...rest);
+      },
+  );
+};
+
 /** An error read from a cell comes without its words. */
 const keepWordsOfReferences = (): void => {
   type Read = (this: BaseReferenceObject, cell: EngineCell) => BaseValueObject;
   replaceMethod<Read>(
-    BaseReferenceObject as unknown as Patchable,
+    BaseReferenceObject,
     "getCellValueObject",
     (original) =>
       function (cell) {
-        const value = original.call(this, cell);
+        const value = original.call(this, keepTextsOfCells(cell));
         const words = value.isError() ? wordsOfCell(cell) : "";
         return words ? errorWithWords(String(value.getValue()), words) : value;
       },
@@ -152,7 +245,7 @@ const keepWordsOfReferences = (): void => {
 const clearWordsWithResult = (): void => {
   type Write = (this: FormulaRuntimeService, value: BaseValueObject) => EngineCell | undefined;
   replaceMethod<Write>(
-    FormulaRuntimeService as unknown as Patchable,
+    FormulaRuntimeService,
     "_getValueObjectOfRuntimeData",
     (original) =>
       function (value) {
@@ -167,7 +260,7 @@ const clearWordsWithResult = (): void => {
 const surviveThrows = (): void => {
   type Execute = (this: Interpreter, node: unknown) => unknown;
   replaceMethod<Execute>(
-    Interpreter as unknown as Patchable,
+    Interpreter,
     "execute",
     (original) =>
       function (node) {
@@ -184,10 +277,14 @@ const surviveThrows = (): void => {
 /** Puts all class-wide patches in place; safe to call again. */
 export const patchEngine = (): void => {
   copyBeforeSort();
+  noneIsZero();
   compareWithoutIndex();
   keepTextsOfConstants();
-  keepTextsAsTexts();
+  readNumbersAndTexts();
+  keepDoubledQuotes();
+  readExponents();
   readSpillAndSingle();
+  readNamesWhole();
   keepWordsOfReferences();
   clearWordsWithResult();
   surviveThrows();

@@ -1,6 +1,7 @@
 import "../catalogue/palette.css";
 import "./pane.css";
 import { catalogue, findRecord, namespace } from "../catalogue/catalogue";
+import { callsIn, parseFormula } from "../cells/formulaTree";
 import { connectActiveCell, type ActiveCell } from "../excel/activeCell";
 import { makeFunctionList } from "./functionList";
 import { makeFunctionPage } from "./functionPage";
@@ -99,7 +100,8 @@ const useFormula = async (formula: string): Promise<void> => {
 
 const showActiveFunction = (formula: string): void => {
   awaitingReplace = "";
-  const used = new RegExp(`${namespace}\\.([A-Z0-9_]+)\\(`, "i").exec(formula)?.[1]?.toUpperCase() ?? "";
+  const names = callsIn(parseFormula(formula)).map(({ name }) => name.toUpperCase());
+  const used = names.find((name) => name.startsWith(`${namespace}.`))?.slice(namespace.length + 1) ?? "";
   activeBar.hidden = findRecord(used) === undefined;
   activeButton.textContent = used;
 };

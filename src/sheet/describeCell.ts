@@ -2,7 +2,7 @@ import { CellValueType, type ICellData, type Nullable, type Worksheet } from "@u
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { findRecord, namespace } from "../catalogue/catalogue";
 import { cellName } from "../cells/cellName";
-import { parseFormula } from "../cells/formulaTree";
+import { parseFormula, significant } from "../cells/formulaTree";
 import { errorAt } from "../engine/registerFunctions";
 import type { Grid } from "./grid";
 import type { SheetNotes } from "./openWorkbook";
@@ -30,9 +30,7 @@ const showsUnit = (shown: string): boolean => /[^\d.,\s+\-−%()]/.test(shown);
 
 /** The unit of a formula that is one call of a function of ours and nothing else. */
 const unitOf = (formula: string): string => {
-  const nodes = parseFormula(formula.replace(/^=/, "")).filter(
-    (node) => node.kind !== "text" || node.text.trim() !== "",
-  );
+  const nodes = significant(parseFormula(formula));
   const [node] = nodes;
   if (nodes.length !== 1 || node?.kind !== "call") return "";
   const [space, id] = node.name.toUpperCase().split(".");

@@ -15,7 +15,7 @@ export const argumentWords = ({ description, optional, choices, shape }: Argumen
     .join("; ");
 
 const exampleArguments = (formula: string): string[] => {
-  const [call] = callsIn(parseFormula(formula.replace(/^=/, "")));
+  const [call] = callsIn(parseFormula(formula));
   return call?.args.map((argument) => printFormula(argument).trim()) ?? [];
 };
 

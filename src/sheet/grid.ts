@@ -71,6 +71,7 @@ import { speakErrorAlerts, type AlertService } from "../engine/upstreamPatches";
 import { settleSpills } from "../engine/settleSpills";
 import { completeByPlainName } from "./completion";
 import { functionHint } from "./functionHints";
+import { keepTypedFormulas } from "./keepTypedFormulas";
 import type { OpenedWorkbook } from "./openWorkbook";
 
 export interface SheetTab {
@@ -159,6 +160,7 @@ export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook
   const unitId = workbook.getUnitId();
   const injector = univer.__getInjector();
   registerFunctions(injector, functions);
+  keepTypedFormulas();
   completeByPlainName(injector, namespace);
   speakErrorAlerts(injector.get(CellAlertManagerService) as unknown as AlertService, (unit, sheet, row, column) => {
     const error = errorAt(injector, unit, sheet, row, column);

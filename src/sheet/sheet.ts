@@ -1,6 +1,7 @@
 import "../catalogue/palette.css";
 import "./sheet.css";
 import { catalogue, findRecord, namespace } from "../catalogue/catalogue";
+import { callAtCaret } from "../cells/callAtCaret";
 import { areaOf, cellName } from "../cells/cellName";
 import { speakCompletion } from "./completion";
 import { describeCell, spoken, type CellWords } from "./describeCell";
@@ -10,7 +11,6 @@ import { nameGridParts } from "./nameGridParts";
 import { blankWorkbook, openWorkbook, type OpenedWorkbook } from "./openWorkbook";
 import { resultsTable } from "./resultsTable";
 import { showTabs } from "./sheetTabs";
-import { typedArgument } from "./typedArgument";
 
 const byId = <Kind extends HTMLElement>(id: string): Kind => document.getElementById(id) as Kind;
 
@@ -80,7 +80,7 @@ const refreshStatus = (): void => {
 /** While a formula is typed, the line tells of the argument at the caret instead. */
 const refreshHint = (): void => {
   const typing = grid?.typing();
-  const at = typing ? typedArgument(typing.text, typing.caret) : null;
+  const at = typing && callAtCaret(typing.text, typing.caret);
   const [space, id = ""] = at?.name.split(".") ?? [];
   const record = space === namespace ? findRecord(id) : undefined;
   const argument = at && record?.arguments[at.index];

@@ -9,6 +9,7 @@ import {
   ErrorType,
   ErrorValueObject,
   ICalculateFormulaService,
+  IDefinedNamesService,
   IFunctionService,
   NumberValueObject,
   type BaseValueObject,
@@ -64,6 +65,61 @@ test("a text of an array constant is cut at its comma", async () => {
 test("a text that looks like a date becomes a number", async () => {
   sheet = await openLiveSheet({ A1: { f: '=ISNUMBER("05/03/2026")' } });
   expect(sheet.cell("A1").v).toBe(1);
+});
+
+test("a number that is not spelled as JavaScript would is a text", async () => {
+  sheet = await openLiveSheet({
+    A1: { f: "=ISTEXT(1.50)" },
+    A2: { f: "=SUM({.5,2})" },
+    A3: { f: '=COUNTIF(B1:B2,">1.50")' },
+    B1: { v: 3, t: 2 },
+  });
+  expect([sheet.cell("A1").v, sheet.cell("A2").v, sheet.cell("A3").v]).toEqual([1, 2, 0]);
+});
+
+test("1.E+3 is cut at its sign", async () => {
+  sheet = await openLiveSheet({ A1: { f: "=1.E+3" } });
+  expect(sheet.cell("A1").v).toBe("#NAME?");
+});
+
+test("of two doubled quotation marks one is lost", async () => {
+  sheet = await openLiveSheet({ A1: { f: '=LEN("""""")' } });
+  expect(sheet.cell("A1").v).toBe(1);
+});
+
+test("the content of a name is read without the patched operators", async () => {
+  sheet = await openLiveSheet({ A1: { v: 7 }, B1: { f: "=Seen" } }, [], (injector, unitId) => {
+    injector.get(IDefinedNamesService).registerDefinedName(unitId, {
+      id: "Seen",
+      name: "Seen",
+      formulaOrRefString: "=@$A$1",
+    });
+  });
+  expect(sheet.cell("B1").v).not.toBe(7);
+});
+
+test("a name's content is put into the formula as text", async () => {
+  sheet = await openLiveSheet({ B1: { f: "=More*2" } }, [], (injector, unitId) => {
+    injector.get(IDefinedNamesService).registerDefinedName(unitId, {
+      id: "More",
+      name: "More",
+      formulaOrRefString: "=1+2",
+    });
+  });
+  expect(sheet.cell("B1").v).toBe(5);
+});
+
+test("MAXIFS of no cell shows nothing", async () => {
+  sheet = await openLiveSheet({ A1: { v: 7, t: 2 }, B1: { f: '=MAXIFS(A1:A2,A1:A2,"<0")' } });
+  expect(sheet.cell("B1").v).not.toBe(0);
+});
+
+test("the editor shortens numbers and takes texts from where they stood before", () => {
+  // The class needs a page, so its text is read; src/sheet/keepTypedFormulas.ts goes round these lines.
+  const source = readFileSync(require.resolve("@univerjs/sheets-ui"), "utf8");
+  expect(source).toMatch(/const v = `\$\{parsedValue\.v\}`;/);
+  expect(source).toMatch(/replaceString\(str\.slice\(startIndex, endIndex\), _normalStr, startIndex, endIndex\)/);
+  expect(source).toMatch(/if \(!nodes\) return str;/);
 });
 
 test("a name behind a minus sign is not known", async () => {

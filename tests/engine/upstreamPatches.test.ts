@@ -2,6 +2,7 @@
 import {
   BaseFunction,
   ICalculateFormulaService,
+  IDefinedNamesService,
   type BaseValueObject,
   type CalculateFormulaService,
 } from "@univerjs/engine-formula";
@@ -65,6 +66,23 @@ test("A1# gives the cells A1 fills, and follows them", async () => {
 test("@ gives the cell of the same row", async () => {
   await open({ A1: { v: 7 }, A2: { v: 8 }, B1: { f: "=@A1" }, B2: { f: "=@A1:A9" } });
   expect([sheet.cell("B1").v, sheet.cell("B2").v]).toEqual([7, 8]);
+});
+
+test("the content of a name may hold operators and numbers of any spelling", async () => {
+  sheet = await openLiveSheet(
+    { A1: { v: 7 }, B1: { f: "=Seen*1.50" }, B2: { f: '=COUNTIF(A1:A2,">.5")' } },
+    [],
+    (injector, unitId) => {
+      registerFunctions(injector, functions);
+      settling = settleSpills(injector, unitId);
+      injector.get(IDefinedNamesService).registerDefinedName(unitId, {
+        id: "Seen",
+        name: "Seen",
+        formulaOrRefString: "=@$A$1+1.0",
+      });
+    },
+  );
+  expect([sheet.cell("B1").v, sheet.cell("B2").v]).toEqual([12, 1]);
 });
 
 test("a name may stand behind a minus sign", async () => {

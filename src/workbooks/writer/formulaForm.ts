@@ -1,4 +1,4 @@
-import { callsIn, parseFormula, type FormulaNode } from "../../cells/formulaTree";
+import { callsIn, parseFormula, significant, type FormulaNode } from "../../cells/formulaTree";
 import { toStored } from "../../cells/storedFormula";
 
 /** Recalculated on every change, or on opening: a file with one never keeps its cached values. */
@@ -22,13 +22,11 @@ const takesCells = new Set(
   ).split(" "),
 );
 
-const isQuoted = (node: FormulaNode): boolean => node.kind === "text" && node.text.startsWith('"');
-
 const givesOneValue = (nodes: readonly FormulaNode[], singleCellNames: ReadonlySet<string>): boolean =>
   nodes.every((node) => {
     switch (node.kind) {
       case "text":
-        return isQuoted(node) || !/[:{[]/.test(node.text);
+        return node.token === "quoted" || !/[:{[]/.test(node.text);
       case "name":
         return /^(?:TRUE|FALSE)$/i.test(node.text) || singleCellNames.has(node.text.toUpperCase());
       case "group":
@@ -38,7 +36,7 @@ const givesOneValue = (nodes: readonly FormulaNode[], singleCellNames: ReadonlyS
         if (takesCells.has(name)) return node.args.every((argument) => givesOneValue(argument, singleCellNames));
         if (!takesRanges.has(name)) return false;
         return node.args.every((argument) => {
-          const parts = argument.filter((part) => part.kind !== "text" || part.text.trim() !== "");
+          const parts = significant(argument);
           const [only] = parts;
           const isWholeRange = parts.length === 1 && (only?.kind === "text" || only?.kind === "name");
           return isWholeRange || givesOneValue(argument, singleCellNames);
@@ -55,11 +53,11 @@ const givesOneValue = (nodes: readonly FormulaNode[], singleCellNames: ReadonlyS
  * goes into the dynamic form, which does no harm to a formula that doesn't need it.
  */
 export const isDynamic = (formula: string, singleCellNames: ReadonlySet<string> = new Set()): boolean =>
-  !givesOneValue(parseFormula(formula.replace(/^=/, "")), singleCellNames);
+  !givesOneValue(parseFormula(formula), singleCellNames);
 
 /** The formula for `<f>`; refuses volatile functions. */
 export const storedFormula = (formula: string): string => {
-  const calls = callsIn(parseFormula(formula.replace(/^=/, "")));
+  const calls = callsIn(parseFormula(formula));
   const found = calls.find((call) => volatile.has(call.name.toUpperCase()));
   if (found) throw new Error(`${formula}: ${found.name} is volatile and would spoil the cached values`);
   return toStored(formula);

@@ -1,0 +1,37 @@
+import type { IFunctionService } from "@univerjs/engine-formula";
+import { EditingRenderController } from "@univerjs/sheets-ui";
+import { typedFormula } from "../cells/typedFormula";
+import { replaceMethod } from "../engine/replaceMethod";
+
+interface Snapshot {
+  readonly body?: { readonly dataStream: string };
+}
+
+interface Editing {
+  _lexerTreeBuilder: object;
+  readonly _functionService: IFunctionService;
+}
+
+/**
+ * Univer 0.25.1 rewrites a formula that was typed: it shortens 1.50 to 1.5 and then takes later texts from where they
+ * stood before. Without the pieces it asks its lexer for, it keeps the formula as it comes.
+ */
+export const keepTypedFormulas = (): void => {
+  type Submit = (this: Editing, snapshot: Snapshot, wholeSelection?: boolean) => Promise<boolean>;
+  replaceMethod<Submit>(
+    EditingRenderController,
+    "_submitEdit",
+    (original) =>
+      function (snapshot, wholeSelection) {
+        if (!Object.hasOwn(this._lexerTreeBuilder, "sequenceNodesBuilder")) {
+          this._lexerTreeBuilder = Object.create(this._lexerTreeBuilder, {
+            sequenceNodesBuilder: { value: () => undefined },
+          }) as object;
+        }
+        const { body } = snapshot;
+        if (!body?.dataStream.startsWith("=")) return original.call(this, snapshot, wholeSelection);
+        const dataStream = typedFormula(body.dataStream, (name) => this._functionService.hasExecutor(name));
+        return original.call(this, { ...snapshot, body: { ...body, dataStream } }, wholeSelection);
+      },
+  );
+};
