@@ -158,6 +158,24 @@ describeInBrowser("local sheet", (suite) => {
     await says(page, "#live", "B11, 83 h, formula");
   });
 
+  test("a formula keeps its numbers and texts as they were typed", async () => {
+    await open("sheet.html?blank");
+    for (const [row, [typed, shown, value]] of (
+      [
+        ['=if(1.50>1,"go to B","stop")', '=IF(1.50>1,"go to B","stop")', "go to B"],
+        ['=oxygen.journey_gas(10.0,"90 min")', '=OXYGEN.JOURNEY_GAS(10.0,"90 min")', "1800 L"],
+        ['=true&2.0&" say ""1.50"" or .5"', '=TRUE&2.0&" say ""1.50"" or .5"', 'TRUE2 say "1.50" or .5'],
+        ["=1E3+sum(a1:a2,.50)", "=1E3+SUM(A1:A2,.50)", "2800.5"],
+      ] as const
+    ).entries()) {
+      await goTo(page, row + 1, 1);
+      await type(page, typed);
+      await goTo(page, row + 1, 1);
+      await says(page, "#status-formula", shown);
+      await says(page, "#status-value", value);
+    }
+  });
+
   test("an entry against the workbook's rule is refused with its words", async () => {
     await openSmall();
     await goTo(page, 5, 2);
