@@ -25,22 +25,32 @@ export interface Delivery {
 }
 
 /**
- * Whole batches, each on the latest day that still keeps every day's closing stock at `keep` or more. A delivery can be
- * drawn the day it comes, so that day is the first whose closing stock would fall below.
+ * Whole batches, each on the latest day that keeps the stock after every day's need at `keep` or more. With `sameDay` a
+ * delivery counts on the day it comes, so that this day is the first that would fall below; else from the day after, so
+ * that it is the one before.
+ *
+ * @returns the deliveries, or the place of the first day when that can't be covered in time
  */
-export function deliveries(needs: readonly number[], opening: number, batch: number, keep: number): Delivery[] {
+export function deliveries(
+  needs: readonly number[],
+  opening: number,
+  batch: number,
+  keep: number,
+  sameDay: boolean,
+): Delivery[] | "first day" {
   const wanted = new RunningSum();
   wanted.add(keep);
   wanted.add(-opening);
   const found: Delivery[] = [];
   let brought = 0;
-  needs.forEach((need, day) => {
-    wanted.add(need);
+  for (let day = 0; day < needs.length; day++) {
+    wanted.add(needs[day]!);
     const batches = Math.max(0, roundUpThings(wanted.total / batch));
-    if (batches > brought) {
-      found.push({ day, batches: batches - brought });
-      brought = batches;
-    }
-  });
+    if (batches <= brought) continue;
+    const comes = sameDay ? day : day - 1;
+    if (comes < 0) return "first day";
+    found.push({ day: comes, batches: batches - brought });
+    brought = batches;
+  }
   return found;
 }

@@ -1,24 +1,13 @@
 /**
  * A stock of liquid run day by day. All liquid in litres, times in hours, dates as serials of the 1900 system.
  *
- * Inside a day, in this order: what boils off while the power is away, what a delivery brings, what is drawn, what the
- * plants make. The vessels of all plants are pooled into one room, which is an approximation: two half-full vessels
- * are not one full one.
+ * The order inside a day: what boils off while the power is away, what is drawn, what a delivery brings, what the plants
+ * make; so that what arrives or is made today can be drawn from tomorrow. Where it can be drawn the same day, the delivery
+ * comes before the drawing. The vessels of all plants are pooled into one room, which is an approximation: two half-full
+ * vessels are not one full one.
  */
 import { exactSum } from "./exactSum";
-
-/** Plants of one kind. */
-export interface PlantKind {
-  readonly count: number;
-  /** Serial of the day they are switched on; they add room and liquid from then. */
-  readonly switchOn: number;
-  /** Powered hours from switching on until liquid accumulates. */
-  readonly startHours: number;
-  /** L/h each */
-  readonly rate: number;
-  /** L each */
-  readonly capacity: number;
-}
+import { type KindDays, type PlantKind, isOn, kindDays } from "./makingHours";
 
 export interface StockPlanInput {
   /** Serial of the first day; days follow without gaps. */
@@ -35,9 +24,9 @@ export interface StockPlanInput {
   readonly drawRatio: number;
   /** Days in which a full room without power boils away. */
   readonly emptyDays: number;
-  /** Hours after an outage until liquid accumulates again; the kind's start-up hours when undefined. */
-  readonly restartHours: number | undefined;
-  /** What is made today can be drawn today. */
+  /** Hours after an outage until liquid accumulates again. */
+  readonly restartHours: number;
+  /** What arrives or is made today can be drawn today. */
   readonly sameDay: boolean;
 }
 
@@ -58,96 +47,157 @@ export interface StockPlanDay {
 
 /** Room of the plants switched on by a date [L]. */
 export const roomOn = (plants: readonly PlantKind[], date: number): number =>
-  exactSum(plants.filter(({ switchOn }) => switchOn <= date).map(({ count, capacity }) => count * capacity));
+  exactSum(plants.filter((kind) => isOn(kind, date)).map(({ count, capacity }) => count * capacity));
 
-/** Hours of start-up and restart a kind still has before it. */
-class Waiting {
-  private restart = 0;
-  private start: number;
-
-  constructor(
-    private readonly kind: PlantKind,
-    private readonly restartHours: number,
-    firstDate: number,
-  ) {
-    const hoursBefore = Math.max(0, firstDate - kind.switchOn) * 24;
-    this.start = Math.max(0, kind.startHours - hoursBefore);
-  }
+/** What one day does to the stock, by the order inside a day. Kept and run again, so that many days cost little. */
+export class DayFlows {
+  boilOff = 0;
+  drawn = 0;
+  short = 0;
+  vented = 0;
+  made = 0;
+  closing = 0;
 
   /**
-   * Hours of making on a day with so many hours of power. Start-up takes powered hours; an outage adds the restart
-   * hours, except where start-up had not begun; what a day is too short for carries into the next.
+   * @param loss what boils off if there is as much
+   * @param canMake what the plants make if there is room
    */
-  makingHours(date: number, powerHours: number): number {
-    const { kind } = this;
-    if (kind.switchOn > date) return 0;
-    const notBegun = powerHours === 0 && this.start > 0 && this.start === kind.startHours;
-    if (powerHours < 24 && !notBegun) this.restart = this.restartHours;
-    let left = powerHours;
-    const starting = Math.min(left, this.start);
-    this.start -= starting;
-    left -= starting;
-    const restarting = Math.min(left, this.restart);
-    this.restart -= restarting;
-    return left - restarting;
+  run(
+    opening: number,
+    loss: number,
+    wanted: number,
+    received: number,
+    canMake: number,
+    room: number,
+    sameDay: boolean,
+  ): void {
+    const boilOff = Math.min(opening, loss);
+    const kept = opening - boilOff;
+    let drawn: number;
+    let fitted: number;
+    if (sameDay) {
+      fitted = Math.min(received, room - kept);
+      drawn = Math.min(wanted, kept + fitted + canMake);
+    } else {
+      drawn = Math.min(wanted, kept);
+      fitted = Math.min(received, room - (kept - drawn));
+    }
+    // Below 0 where liquid of the same day's making is drawn.
+    const left = kept - drawn + fitted;
+    const made = Math.min(canMake, room - left);
+    this.boilOff = boilOff;
+    this.drawn = drawn;
+    this.short = wanted - drawn;
+    this.vented = received - fitted;
+    this.made = made;
+    this.closing = left + made;
   }
 }
 
 /**
- * Runs the plan. Undefined when the amounts are too large to add up. The opening must not be above the room of the
- * first day.
- *
- * Every amount is brought to a whole multiple of a power of two so small (under 1e-12 of the sum of all amounts) that
- * all sums stay inside 53 bits: then additions have no rounding and the balance is exact in every row and in every sum
- * of rows. A shortfall no larger than that step's noise is none.
+ * What is known of every day before the stock is run: amounts as they are and, beside them, brought to a whole multiple of
+ * `step`, a power of two so small (under 1e-12 of the sum of all amounts) that all sums stay inside 53 bits. Additions of
+ * such amounts have no rounding, and the balance is exact in every row and in every sum of rows. A shortfall no larger
+ * than that step's noise is none.
  */
+export class PlanDays {
+  readonly days: number;
+  readonly kinds: readonly KindDays[];
+  readonly opening: number;
+  readonly noise: number;
+  /** Room [L] */
+  readonly room: Float64Array;
+  /** Boil-off if there is as much [L], as it is and stepped */
+  readonly exactLoss: Float64Array;
+  readonly loss: Float64Array;
+  /** Gross need [L], as it is and stepped */
+  readonly gross: Float64Array;
+  readonly wanted: Float64Array;
+  /** What the plants make if there is room [L], as it is and stepped */
+  readonly exactMake: Float64Array;
+  readonly canMake: Float64Array;
+
+  private constructor(
+    readonly input: StockPlanInput,
+    private readonly step: number,
+  ) {
+    const { firstDate, plants, powerHours, need } = input;
+    const days = need.length;
+    this.days = days;
+    this.kinds = plants.map((kind) => kindDays(kind, input.restartHours, firstDate, powerHours));
+    this.noise = step * 4 * (days + plants.length);
+    this.room = new Float64Array(days);
+    this.exactLoss = new Float64Array(days);
+    this.gross = new Float64Array(days);
+    this.exactMake = new Float64Array(days);
+    for (let day = 0; day < days; day++) {
+      const room = roomOn(plants, firstDate + day);
+      this.room[day] = this.stepped(room);
+      this.exactLoss[day] = (this.room[day]! / input.emptyDays) * (1 - powerHours[day]! / 24);
+      this.gross[day] = need[day]! * input.drawRatio;
+      this.exactMake[day] = exactSum(
+        plants.map(({ count, rate }, kind) => count * rate * this.kinds[kind]!.hours[day]!),
+      );
+    }
+    this.loss = this.exactLoss.map((amount) => this.stepped(amount));
+    this.wanted = this.gross.map((amount) => this.stepped(amount));
+    this.canMake = this.exactMake.map((amount) => this.stepped(amount));
+    this.opening = Math.min(this.stepped(input.opening), this.room[0]!);
+  }
+
+  /**
+   * Undefined when the amounts are too large to add up. The opening must not be above the room of the first day.
+   *
+   * @param besides amounts that may come in besides those of the input [L]
+   */
+  static of(input: StockPlanInput, besides = 0): PlanDays | undefined {
+    const days = input.need.length;
+    const largest =
+      besides +
+      input.opening +
+      exactSum(input.received) +
+      exactSum(input.need) * input.drawRatio +
+      exactSum(input.plants.map(({ count, rate, capacity }) => count * (rate * 24 * days + capacity)));
+    if (!(largest <= 1e300)) return undefined;
+    return new PlanDays(input, powerOfTwoFrom(largest) * 2 ** -51);
+  }
+
+  stepped(amount: number): number {
+    return Math.round(amount / this.step) * this.step;
+  }
+}
+
+/** The least power of two that is not below a number, by exact doubling, since logarithms differ between engines. */
+function powerOfTwoFrom(number: number): number {
+  let power = 1;
+  while (power < number) power *= 2;
+  while (power > 1e-270 && power / 2 >= number) power /= 2;
+  return power;
+}
+
+/** Runs the plan. Undefined when the amounts are too large to add up. */
 export function stockPlan(input: StockPlanInput): StockPlanDay[] | undefined {
-  const { firstDate, plants, drawRatio, emptyDays, sameDay } = input;
-  const days = input.need.length;
-  const gross = input.need.map((need) => need * drawRatio);
-  const largest =
-    input.opening +
-    exactSum(input.received) +
-    exactSum(gross) +
-    exactSum(plants.map(({ count, rate, capacity }) => count * (rate * 24 * days + capacity)));
-  if (!Number.isFinite(largest) || largest > 1e300) return undefined;
-  const step = 2 ** (Math.max(-900, Math.ceil(Math.log2(largest))) + 1 - 52);
-  const stepped = (amount: number): number => Math.round(amount / step) * step;
-  const noise = step * 4 * (days + plants.length);
-
-  const waiting = plants.map((kind) => new Waiting(kind, input.restartHours ?? kind.startHours, firstDate));
+  const plan = PlanDays.of(input);
+  if (!plan) return undefined;
+  const flows = new DayFlows();
   const rows: StockPlanDay[] = [];
-  let opening = Math.min(stepped(input.opening), stepped(roomOn(plants, firstDate)));
-  for (let index = 0; index < days; index++) {
-    const date = firstDate + index;
-    const power = input.powerHours[index]!;
-    const room = stepped(roomOn(plants, date));
-    const boilOff = Math.min(opening, stepped((room / emptyDays) * (1 - power / 24)));
-
-    const kept = opening - boilOff;
-    const received = stepped(input.received[index]!);
-    const fitted = Math.min(received, room - kept);
-
-    const canMake = stepped(
-      exactSum(plants.map(({ count, rate }, kind) => count * rate * waiting[kind]!.makingHours(date, power))),
-    );
-    const wanted = stepped(gross[index]!);
-    const drawn = Math.min(wanted, kept + fitted + (sameDay ? canMake : 0));
-    const short = wanted - drawn;
-
-    const left = kept + fitted - drawn;
-    const made = Math.min(canMake, room - left);
-    const closing = left + made;
+  let { opening } = plan;
+  for (let day = 0; day < plan.days; day++) {
+    const received = plan.stepped(input.received[day]!);
+    const room = plan.room[day]!;
+    const canMake = plan.canMake[day]!;
+    flows.run(opening, plan.loss[day]!, plan.wanted[day]!, received, canMake, room, input.sameDay);
+    const { made, drawn, boilOff, vented, closing, short } = flows;
     rows.push({
-      date,
+      date: input.firstDate + day,
       opening,
       made,
       received,
       drawn,
       boilOff,
-      vented: received - fitted,
+      vented,
       closing,
-      short: short <= noise ? 0 : short,
+      short: short <= plan.noise ? 0 : short,
       heldBack: canMake - made,
       room,
     });
@@ -160,57 +210,5 @@ export function stockPlan(input: StockPlanInput): StockPlanDay[] | undefined {
 export const firstShortDate = (rows: readonly StockPlanDay[]): number | undefined =>
   rows.find(({ short }) => short > 0)?.date;
 
-/**
- * Fewest plants of the first kind, from 0 to `most`, with no shortfall. Numbers that leave less room than the opening
- * needs don't count. Each number is tried in turn: more plants are not always better, since a larger room boils off more
- * in an outage. "too large" as in `stockPlan`; undefined when no number serves.
- */
-export function fewestPlants(input: StockPlanInput, most: number): number | "too large" | undefined {
-  const [first, ...others] = input.plants;
-  for (let count = 0; count <= most; count++) {
-    const plants = [{ ...first!, count }, ...others];
-    if (isAbove(input.opening, roomOn(plants, input.firstDate))) continue;
-    const rows = stockPlan({ ...input, plants });
-    if (!rows) return "too large";
-    if (firstShortDate(rows) === undefined) return count;
-  }
-  return undefined;
-}
-
 /** Above by more than floating noise. */
 export const isAbove = (amount: number, limit: number): boolean => amount > limit * (1 + 1e-12);
-
-export interface PlanTotals {
-  readonly opening: number;
-  readonly made: number;
-  readonly received: number;
-  readonly drawn: number;
-  readonly boilOff: number;
-  readonly vented: number;
-  readonly closing: number;
-  readonly short: number;
-  /** opening + made + received − drawn − boil-off − vented − closing: 0 when the table is whole. */
-  readonly balance: number;
-}
-
-/** Sums of a plan's days [L]; opening of the first, closing of the last. */
-export function planTotals(rows: readonly Omit<StockPlanDay, "heldBack" | "room">[]): PlanTotals {
-  const sum = (of: (row: (typeof rows)[number]) => number): number => exactSum(rows.map(of));
-  const opening = rows[0]!.opening;
-  const closing = rows[rows.length - 1]!.closing;
-  const flows = rows.flatMap((row) => [row.made, row.received, -row.drawn, -row.boilOff, -row.vented]);
-  const terms = [opening, ...flows, -closing];
-  const balance = exactSum(terms);
-  const noise = 1e-12 * exactSum(terms.map(Math.abs));
-  return {
-    opening,
-    made: sum((row) => row.made),
-    received: sum((row) => row.received),
-    drawn: sum((row) => row.drawn),
-    boilOff: sum((row) => row.boilOff),
-    vented: sum((row) => row.vented),
-    closing,
-    short: sum((row) => row.short),
-    balance: Math.abs(balance) <= noise ? 0 : balance,
-  };
-}

@@ -1,7 +1,8 @@
-import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { DailyAmountsArgument } from "../../arguments/column";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { consecutiveRows } from "../../arguments/planArguments";
 import { sameUnit } from "../../arguments/quantity";
 import { noAnswer } from "../../cells/cellValues";
 import { daysCovered as cover } from "../../models/coverage";
@@ -9,7 +10,7 @@ import { daysCovered as cover } from "../../models/coverage";
 export const args = cellArguments({
   stock: sameUnit,
   needs: new DailyAmountsArgument(sameUnit),
-  daily_loss: sameUnit.default(defaults.daily_loss),
+  daily_loss: sameUnit,
 });
 
 /**
@@ -17,33 +18,46 @@ export const args = cellArguments({
  *
  * @customfunction DAYS_COVERED
  * @param stock Stock at hand, in the unit of the needs
- * @param needs Need of each day, the first day first; two columns may give date or day number and need
- * @param [daily_loss] Loss each day, in the same unit
+ * @param needs What is drawn each day, the first day first; two columns give dates or day numbers, one after the other, and needs
+ * @param daily_loss Loss each day, in the same unit: liquid boils off (DAILY_LOSS), 0 for cylinders
  * @returns Days the stock lasts [days]
  */
-export function daysCovered(stock: any[][], needs: any[][], daily_loss?: any[][]): any[][] {
-  return eachCell(
-    args,
-    [stock, needs, daily_loss],
-    (given) =>
-      cover(
-        given.stock,
-        given.needs.map(({ amount }) => amount),
-        given.daily_loss,
-      ) ?? noAnswer(`longer than the list of ${given.needs.length} day${given.needs.length === 1 ? "" : "s"}`),
-  );
+export function daysCovered(stock: any[][], needs: any[][], daily_loss: any[][]): any[][] {
+  return eachCell(args, [stock, needs, daily_loss], (given) => {
+    const gap = consecutiveRows(given.needs, "needs");
+    if (gap) return gap;
+    const amounts = given.needs.map(({ amount }) => amount);
+    const covered = cover(given.stock, amounts, given.daily_loss);
+    return covered ?? noAnswer(`longer than the list of ${amounts.length} day${amounts.length === 1 ? "" : "s"}`);
+  });
 }
 
 export const about: About = {
   rule: "whole days while stock covers need + loss, then the part of the next day that is left stock/(need + loss)",
-  range:
-    'Needs and loss 0 or more, a blank is refused. For a stock of liquid enter what is drawn from it: need × draw ratio (GROSS_DRAW). Stock left after the last day is #N/A "longer than the list"; a stock that ends with the list lasts as long as the list.',
+  range: `Needs and loss 0 or more, a blank is refused; dates beside the needs must be consecutive days. For a stock of liquid enter what is drawn from it, need × draw ratio (GROSS_DRAW), and what boils off: without both the answer flatters (DAYS_UNTIL_EMPTY has them in it). Stock left after the last day is #N/A "longer than the list"; a stock that ends with the list lasts as long as the list. ${blankAsZero}`,
   source: "Plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.DAYS_COVERED(100,{30;40;60})", result: 2.5, note: "30 and 40 leave 30 of the third day's 60" },
-    { formula: "=OXYGEN.DAYS_COVERED(100,{30;40;60},10)", result: 2 + 10 / 70, note: "40 and 50 leave 10 of 70" },
-    { formula: "=OXYGEN.DAYS_COVERED(100,{30;40})", result: { error: "#N/A", words: "longer than the list" } },
+    {
+      formula: "=OXYGEN.DAYS_COVERED(90,{26;38;52},0)",
+      result: 2.5,
+      note: "26 and 38 leave 26 of the third day's 52",
+    },
+    {
+      formula: "=OXYGEN.DAYS_COVERED(90,{26;38;52},8)",
+      result: 2 + 10 / 60,
+      note: "34 and 46 leave 10 of 60",
+    },
+    {
+      formula: '=OXYGEN.DAYS_COVERED(45,{"2026-03-01",30;"2026-03-02",20},5)',
+      result: 1.4,
+      note: "35 on the first day, then 10 of 25",
+    },
+    {
+      formula: '=OXYGEN.DAYS_COVERED(45,{"2026-03-01",30;"2026-03-04",20},5)',
+      result: { error: "#VALUE!", words: "with a gap of 2 days" },
+    },
+    { formula: "=OXYGEN.DAYS_COVERED(90,{26;38},0)", result: { error: "#N/A", words: "longer than the list" } },
   ],
-  seeAlso: ["GROSS_DRAW", "DAYS_OF_SUPPLY", "DELIVERY_DATES", "FIRST_SHORT_DATE"],
+  seeAlso: ["GROSS_DRAW", "DAILY_LOSS", "DAYS_UNTIL_EMPTY", "DAYS_OF_SUPPLY", "DELIVERY_DATES", "FIRST_SHORT_DATE"],
   caution: "A planning figure: keep a reserve beyond it for surges and late deliveries.",
 };

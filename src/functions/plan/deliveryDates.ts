@@ -1,11 +1,14 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { DailyAmountsArgument, column } from "../../arguments/column";
-import { date } from "../../arguments/date";
+import { date, isoDay } from "../../arguments/date";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { amountEachDay, consecutiveDays } from "../../arguments/planArguments";
 import { sameUnit } from "../../arguments/quantity";
+import { flag } from "../../arguments/text";
 import { CellError, dateCell, invalid, noAnswer } from "../../cells/cellValues";
 import { deliveries } from "../../models/coverage";
+import { defaults } from "../../models/defaults";
 
 export const args = tableArguments({
   dates: column(date),
@@ -13,19 +16,21 @@ export const args = tableArguments({
   opening: sameUnit,
   batch: sameUnit.positive(),
   keep: sameUnit,
+  same_day: flag.default(defaults.same_day),
 });
 
 /**
- * Latest dates on which whole batches must come so that no day closes below what is to be kept. A delivery can be drawn
- * the day it comes. All amounts in one unit.
+ * Latest dates on which whole batches must come so that no day's use leaves less than is to be kept. A delivery counts
+ * from the next morning, unless same_day is TRUE. All amounts in one unit.
  *
  * @customfunction DELIVERY_DATES
  * @param dates Consecutive days, 1 to 2,000 of them [date]
- * @param needs Need of each day; two columns may give date or day number and need
+ * @param needs What is drawn each day, the daily loss in it; two columns may give date or day number and need
  * @param opening Stock on the first morning
  * @param batch What one delivery brings
- * @param keep Least stock at the close of any day
- * @returns One row a day with a delivery: date, amount
+ * @param keep Least stock after any day's use
+ * @param [same_day] TRUE if a delivery can be used on the day it comes
+ * @returns One row a day with a delivery: date, amount; the header alone when none is needed
  */
 export function deliveryDates(
   dates: any[][],
@@ -33,8 +38,9 @@ export function deliveryDates(
   opening: any[][],
   batch: any[][],
   keep: any[][],
+  same_day?: any[][],
 ): any[][] {
-  return wholeTable(args, [dates, needs, opening, batch, keep], (given) => {
+  return wholeTable(args, [dates, needs, opening, batch, keep, same_day], (given) => {
     const gap = consecutiveDays(given.dates, "dates");
     if (gap) return gap;
     const amounts = amountEachDay(given.needs, given.dates, "needs");
@@ -42,8 +48,12 @@ export function deliveryDates(
     if (!Number.isFinite(amounts.reduce((sum, need) => sum + need, given.keep) / given.batch)) {
       return invalid("needs or keep is too large for this batch; check their units");
     }
-    const found = deliveries(amounts, given.opening, given.batch, given.keep);
-    if (found.length === 0) return noAnswer("no delivery is needed in these dates");
+    const found = deliveries(amounts, given.opening, given.batch, given.keep, given.same_day);
+    if (found === "first day") {
+      return noAnswer(
+        `the use of ${isoDay(given.dates[0]!)} leaves less than keep, and a delivery of that day counts only from the next; set same_day TRUE if it is there in time`,
+      );
+    }
     return [
       ["date", "amount"],
       ...found.map(({ day, batches }) => [dateCell(given.dates[day]!), batches * given.batch]),
@@ -52,30 +62,33 @@ export function deliveryDates(
 }
 
 export const about: About = {
-  rule: "deliver on the first day whose closing would fall below keep, as many whole batches as bring it back",
-  range:
-    "Consecutive dates, 1 to 2,000; batch above 0. No delivery needed is #N/A. Standing loss is not counted, nor what is lost in filling: enter needs × draw ratio (GROSS_DRAW) with the loss added. Several batches of one day stand in one row, and room for them is not checked.",
+  rule: "on every day opening − need ≥ keep, opening with what came on the days before (with same_day: on that day too); each batch comes on the latest day that keeps this",
+  range: `Consecutive dates, 1 to 2,000; batch above 0. A first day that falls below keep can't be helped in time and is #N/A; no delivery needed is the header alone, which STOCK_PLAN takes as none. Standing loss is not counted, nor what is lost in filling: enter need × draw ratio (GROSS_DRAW) with the daily loss added. Several batches of one day stand in one row, and room for them is not checked: DELIVERIES_NEEDED does both beside plants. ${blankAsZero}`,
   source: "Plain arithmetic; common practice, no source",
   examples: [
     {
-      formula: '=OXYGEN.DELIVERY_DATES({"2026-03-01";"2026-03-02";"2026-03-03";"2026-03-04"},{30;30;30;30},70,50,10)',
+      formula: '=OXYGEN.DELIVERY_DATES({"2026-03-01";"2026-03-02";"2026-03-03";"2026-03-04"},{32;32;32;32},75,55,10)',
       result: [
         ["date", "amount"],
-        [46084, 50],
-        [46085, 50],
+        [46083, 55],
+        [46084, 55],
       ],
-      note: "Closing 40, then 10; the third day would close at −20 and needs a batch, the fourth at 0, below the 10 to keep",
+      note: "43, then 11 are left; the third day needs a batch of the second, and the fourth one of the third, since 34 less 32 is below 10",
     },
     {
-      formula: '=OXYGEN.DELIVERY_DATES({"2026-03-01";"2026-03-02"},{30;130},70,50,0)',
+      formula: '=OXYGEN.DELIVERY_DATES({"2026-03-01";"2026-03-02"},{32;128},75,55,0,TRUE)',
       result: [
         ["date", "amount"],
-        [46083, 100],
+        [46083, 110],
       ],
-      note: "90 are missing on the second day: two batches",
+      note: "85 are missing on the second day, and a delivery can be used at once: two batches",
+    },
+    {
+      formula: '=OXYGEN.DELIVERY_DATES({"2026-03-01";"2026-03-02"},{80;10},75,55,0)',
+      result: { error: "#N/A", words: "the use of 2026-03-01 leaves less than keep" },
     },
   ],
-  seeAlso: ["GROSS_DRAW", "STOCK_PLAN", "DAYS_COVERED", "REORDER_POINT", "ORDER_QUANTITY"],
+  seeAlso: ["DELIVERIES_NEEDED", "GROSS_DRAW", "DAILY_LOSS", "STOCK_PLAN", "DAYS_COVERED", "REORDER_POINT"],
   caution:
     "These are the latest dates, with no day to spare for a late lorry or a surge: keep a reserve and order earlier.",
 };

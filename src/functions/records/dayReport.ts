@@ -1,8 +1,8 @@
 import type { About } from "../../arguments/about";
 import { date as day, isoDay } from "../../arguments/date";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
-import { planTable, wholePlan } from "../../arguments/planTable";
-import { dateCell, noAnswer } from "../../cells/cellValues";
+import { planOfTable, planTable } from "../../arguments/planTable";
+import { CellError, dateCell, noAnswer } from "../../cells/cellValues";
 
 export const args = tableArguments({ date: day, plan: planTable });
 
@@ -16,12 +16,12 @@ export const args = tableArguments({ date: day, plan: planTable });
  */
 export function dayReport(date: any[][], plan: any[][]): any[][] {
   return wholeTable(args, [date, plan], (given) => {
-    const gap = wholePlan(given.plan);
-    if (gap) return gap;
-    const first = given.plan[0]!.date;
-    const row = given.plan[given.date - first];
+    const days = planOfTable(given.plan, "plan");
+    if (days instanceof CellError) return days;
+    const first = days[0]!.date;
+    const row = days[given.date - first];
     if (!row) {
-      const last = given.plan[given.plan.length - 1]!.date;
+      const last = days[days.length - 1]!.date;
       return noAnswer(`${isoDay(given.date)} is not in the plan, which runs from ${isoDay(first)} to ${isoDay(last)}`);
     }
     return [
@@ -31,11 +31,11 @@ export function dayReport(date: any[][], plan: any[][]): any[][] {
       ["made", row.made, "L"],
       ["received", row.received, "L"],
       ["drawn", row.drawn, "L"],
-      ["boil-off", row.boil_off, "L"],
+      ["boil-off", row.boilOff, "L"],
       ["vented", row.vented, "L"],
       ["closing", row.closing, "L"],
       ["short", row.short, "L"],
-      ["held back", row.held_back, "L"],
+      ["held back", row.heldBack, "L"],
       ["room", row.room, "L"],
     ];
   });
@@ -48,24 +48,24 @@ export const about: About = {
   examples: [
     {
       formula:
-        '=OXYGEN.DAY_REPORT("2026-03-02",{"2026-03-01",37.5,0,0,12.5,0,0,25,0,0,50;"2026-03-02",25,30,0,12.5,0,0,42.5,0,0,50})',
+        '=OXYGEN.DAY_REPORT("2026-03-02",{"2026-03-01",30,9,0,15,0,0,24,0,0,60;"2026-03-02",24,36,5,15,0,2,48,0,1,60})',
       result: [
         ["line", "value", "unit"],
         ["date", 46083, ""],
-        ["opening", 25, "L"],
-        ["made", 30, "L"],
-        ["received", 0, "L"],
-        ["drawn", 12.5, "L"],
+        ["opening", 24, "L"],
+        ["made", 36, "L"],
+        ["received", 5, "L"],
+        ["drawn", 15, "L"],
         ["boil-off", 0, "L"],
-        ["vented", 0, "L"],
-        ["closing", 42.5, "L"],
+        ["vented", 2, "L"],
+        ["closing", 48, "L"],
         ["short", 0, "L"],
-        ["held back", 0, "L"],
-        ["room", 50, "L"],
+        ["held back", 1, "L"],
+        ["room", 60, "L"],
       ],
     },
     {
-      formula: '=OXYGEN.DAY_REPORT("2026-04-02",{"2026-03-01",37.5,0,0,12.5,0,0,25,0,0,50})',
+      formula: '=OXYGEN.DAY_REPORT("2026-04-02",{"2026-03-01",30,9,0,15,0,0,24,0,0,60})',
       result: { error: "#N/A", words: "2026-04-02 is not in the plan" },
     },
   ],

@@ -3,6 +3,7 @@ import { stockPlan } from "../../../src/functions/plan/stockPlan";
 import { CellError } from "../../../src/cells/cellValues";
 import worked from "../../reference/stockPlanTenDays.json";
 import { columnOf, consecutive, firstOfMarch, records, workedCells } from "./planCells";
+import { simulatedPlan } from "./simulatedPlan";
 
 const messageOf = (table: any[][]): string => {
   const cell = table[0]![0];
@@ -38,55 +39,110 @@ describe("the ten-day plan worked by hand", () => {
   }
 });
 
-/** Whole-hour simulation of one plant: the outage comes first in each day; a counter of hours to wait runs down under power. */
-function hourByHour(powerHours: readonly number[], startHours: number, restartHours: number): number[] {
-  let start = startHours;
-  let restart = 0;
-  return powerHours.map((power) => {
-    let made = 0;
-    for (let hour = 0; hour < 24; hour++) {
-      const powered = hour >= 24 - power;
-      if (!powered && !(power === 0 && start === startHours && start > 0)) restart = restartHours;
-      if (!powered) continue;
-      if (start > 0) start--;
-      else if (restart > 0) restart--;
-      else made++;
-    }
-    return made;
-  });
-}
+const quarterHours = (most: number) => fc.integer({ min: 0, max: most * 4 }).map((quarters) => quarters / 4);
+const someAmount = fc.oneof(
+  fc.constant(0),
+  fc.integer({ min: 0, max: 200 }),
+  fc.double({ min: 0, max: 300, noNaN: true }),
+);
 
-test("start-up, outages and restarts agree with a plant simulated hour by hour", () => {
-  fc.assert(
-    fc.property(
-      fc.array(fc.oneof(fc.constant(24), fc.constant(0), fc.integer({ min: 0, max: 24 })), {
-        minLength: 1,
-        maxLength: 12,
+/** Plans in quarters of an hour, with the cells that STOCK_PLAN takes. */
+const simulatedPlans = fc.integer({ min: 1, max: 15 }).chain((days) =>
+  fc.record({
+    need: fc.array(someAmount, { minLength: days, maxLength: days }),
+    received: fc.array(someAmount, { minLength: days, maxLength: days }),
+    power: fc.array(fc.oneof(fc.constant(24), fc.constant(0), quarterHours(24)), { minLength: days, maxLength: days }),
+    kinds: fc.array(
+      fc.record({
+        count: fc.integer({ min: 0, max: 4 }),
+        on: fc.integer({ min: -300, max: 500 }),
+        start: quarterHours(50),
+        rate: fc.double({ min: 0.01, max: 5, noNaN: true }),
+        capacity: fc.double({ min: 1, max: 120, noNaN: true }),
       }),
-      fc.integer({ min: 0, max: 60 }),
-      fc.option(fc.integer({ min: 0, max: 60 })),
-      (power, startHours, restartHours) => {
-        const none = columnOf(power.map(() => 0));
-        const table = stockPlan(
-          consecutive(power.length),
-          none,
-          none,
-          columnOf(power),
-          [[1, firstOfMarch, startHours, 1, 1e6]],
-          [[0]],
-          undefined,
-          undefined,
-          [[restartHours]],
-          undefined,
-        );
-        const got = records(table).map((row) => row.made);
-        hourByHour(power, startHours, restartHours ?? startHours).forEach((made, day) =>
-          expect(got[day]).toBeCloseTo(made, 6),
-        );
-      },
+      { minLength: 1, maxLength: 4 },
     ),
-    { numRuns: 300 },
+    share: fc.double({ min: 0, max: 1, noNaN: true }),
+    ratio: fc.double({ min: 1, max: 2, noNaN: true }),
+    emptyDays: fc.double({ min: 0.5, max: 30, noNaN: true }),
+    restart: quarterHours(40),
+    sameDay: fc.boolean(),
+  }),
+);
+
+test("any plan agrees with one simulated by quarters of an hour with code of its own", () => {
+  fc.assert(
+    fc.property(simulatedPlans, ({ share, ...plan }) => {
+      const roomAtFirst = plan.kinds.reduce(
+        (sum, { count, on, capacity }) => sum + (on < 96 ? count * capacity : 0),
+        0,
+      );
+      const opening = share * roomAtFirst;
+      const rows = records(
+        stockPlan(
+          consecutive(plan.need.length),
+          columnOf(plan.need),
+          columnOf(plan.received),
+          columnOf(plan.power),
+          plan.kinds.map(({ count, on, start, rate, capacity }) => [
+            count,
+            firstOfMarch + on / 96,
+            start,
+            rate,
+            capacity,
+          ]),
+          [[opening]],
+          [[plan.ratio]],
+          [[plan.emptyDays]],
+          [[plan.restart]],
+          [[plan.sameDay]],
+        ),
+      );
+      simulatedPlan({ ...plan, opening }).forEach((day, index) => {
+        for (const [name, value] of Object.entries(day))
+          expect([name, rows[index]![name]]).toEqual([name, expect.closeTo(value, 6)]);
+      });
+    }),
+    { numRuns: 400 },
   );
+});
+
+test("an outage before start-up has begun adds no restart; one after its first powered hour does", () => {
+  const made = (power: number[], switchOn: number, start: number) =>
+    records(
+      stockPlan(
+        consecutive(power.length),
+        columnOf(power.map(() => 0)),
+        columnOf(power.map(() => 0)),
+        columnOf(power),
+        [[1, firstOfMarch + switchOn, start, 1, 1000]],
+        [[0]],
+        undefined,
+        undefined,
+        [[5]],
+      ),
+    ).map((row) => row.made);
+  // Switched on at noon of a day without power: nothing has begun, so that the next day loses its start-up alone.
+  expect(made([0, 24], 0.5, 10)).toEqual([0, 14]);
+  expect(made([0, 24], 0.5, 0)).toEqual([0, 24]);
+  // A day earlier it had 12 h of power, and 5 h of restart come on top of what start-up still needs.
+  expect(made([0, 24], -0.5, 14)).toEqual([0, 17]);
+  expect(made([0, 24], -0.5, 10)).toEqual([0, 19]);
+});
+
+test("the time of day of the switch-on counts: at 18:00 with 3 h of start-up, 3 h of making are left", () => {
+  const first = (switchOn: unknown, power: number) =>
+    records(
+      stockPlan(consecutive(1), [[0]], [[0]], [[power]], [[1, switchOn, 3, 1.25, 100]], [[0]], undefined, undefined, [
+        [0],
+      ]),
+    )[0]!;
+  expect(first(firstOfMarch + 0.75, 24)).toMatchObject({ made: 3.75, room: 100 });
+  expect(first("2026-03-01 18:00", 24).made).toBe(3.75);
+  expect(first(firstOfMarch, 24).made).toBe(26.25);
+  // 20:00 leaves 4 h, and of 3.5 h of power half an hour is over.
+  expect(first("2026-03-01 20:00", 3.5).made).toBe(0.625);
+  expect(first("2026-03-01 20:00", 24).made).toBe(1.25);
 });
 
 test("restart hours that a part day is too short for carry into the next", () => {
@@ -163,8 +219,8 @@ const anyPlan = fc.integer({ min: 1, max: 25 }).chain((days) =>
     ),
     share: fc.double({ min: 0, max: 1, noNaN: true }),
     ratio: fc.double({ min: 1, max: 2, noNaN: true }),
-    emptyDays: fc.double({ min: 0.2, max: 30, noNaN: true }),
-    restart: fc.option(fc.double({ min: 0, max: 40, noNaN: true })),
+    emptyDays: fc.double({ min: 0.5, max: 30, noNaN: true }),
+    restart: fc.double({ min: 0, max: 40, noNaN: true }),
     sameDay: fc.boolean(),
   }),
 );
@@ -228,8 +284,9 @@ describe("for any plan", () => {
         run(plan).forEach((row, day) => {
           expect(row.drawn + row.short).toBeCloseTo(plan.need[day]! * plan.ratio, 6);
           if (row["held back"] > 0) expect(row.closing).toBe(row.room);
-          if (row.vented > 0) expect(row.opening - row["boil-off"] + row.received - row.vented).toBe(row.room);
-          if (row.short > 0 && !plan.sameDay) expect(row.closing).toBe(row.made);
+          const before = row.opening - row["boil-off"] - (plan.sameDay ? 0 : row.drawn);
+          if (row.vented > 0) expect(before + row.received - row.vented).toBe(row.room);
+          if (row.short > 0 && !plan.sameDay) expect(row.closing).toBe(row.made + row.received - row.vented);
         });
       }),
       { numRuns: 150 },
@@ -255,12 +312,15 @@ describe("for any plan", () => {
     );
   });
 
-  test("a higher opening, a larger delivery or drawing on the same day is never shorter in all", () => {
+  test("a higher opening or a larger delivery is never shorter in all, nor drawing on the same day where nothing is delivered", () => {
     const total = (rows: Record<string, any>[]) => rows.reduce((sum, row) => sum + row.short, 0);
     fc.assert(
       fc.property(anyPlan, (plan) => {
         const rows = run({ ...plan, sameDay: false });
-        expect(total(run({ ...plan, sameDay: true }))).toBeLessThanOrEqual(total(rows) + 1e-6);
+        const alone = { ...plan, received: plan.received.map(() => 0) };
+        expect(total(run({ ...alone, sameDay: true }))).toBeLessThanOrEqual(
+          total(run({ ...alone, sameDay: false })) + 1e-6,
+        );
         expect(
           total(run({ ...plan, sameDay: false, received: plan.received.map((litres) => litres + 5) })),
         ).toBeLessThanOrEqual(total(rows) + 1e-6);
@@ -290,6 +350,25 @@ test("decimal noise makes no shortfall: 0.3 L covers 0.1 L three times", () => {
 
 describe("what can't be a plan is refused in words", () => {
   const cells = () => workedCells() as [any, any, any, any, any, any];
+  test("restart hours are needed as soon as a day has less than 24 h of power, also with no plant on; not else", () => {
+    const run = (power: number[], restart: unknown[][] | undefined, plants = [[0, 46100, 3, 1, 50]]) =>
+      stockPlan(
+        consecutive(2),
+        columnOf([0, 0]),
+        columnOf([0, 0]),
+        columnOf(power),
+        plants,
+        [[0]],
+        undefined,
+        undefined,
+        restart,
+      );
+    expect(messageOf(run([24, 23.9], undefined))).toMatch(
+      /^#VALUE! restart_hours is needed: hours after the power is back until liquid accumulates, about 3 \(2026-03-02 has 23\.9 h of power\)/,
+    );
+    expect(run([24, 23.9], [[0]])).toHaveLength(3);
+    expect(run([24, 24], undefined)).toHaveLength(3);
+  });
   const withDates = (dates: unknown[]) => {
     const given = cells();
     given[0] = columnOf(dates);
@@ -357,7 +436,16 @@ describe("what can't be a plan is refused in words", () => {
 
 describe("tables of other functions feed it, with or without header", () => {
   const plants = [[1, firstOfMarch, 0, 1, 100]];
-  const bare = stockPlan(consecutive(2), columnOf([10, 20]), columnOf([0, 30]), columnOf([24, 12]), plants, [[50]]);
+  const given: [undefined, undefined, number[][]] = [undefined, undefined, [[3]]];
+  const bare = stockPlan(
+    consecutive(2),
+    columnOf([10, 20]),
+    columnOf([0, 30]),
+    columnOf([24, 12]),
+    plants,
+    [[50]],
+    ...given,
+  );
   test("columns with a header in each", () => {
     const headed = stockPlan(
       [["date"], ...consecutive(2)],
@@ -366,6 +454,7 @@ describe("tables of other functions feed it, with or without header", () => {
       [["power h"], [24], [12]],
       plants,
       [[50]],
+      ...given,
     );
     expect(headed).toEqual(bare);
   });
@@ -378,23 +467,58 @@ describe("tables of other functions feed it, with or without header", () => {
         columnOf([24, 12]),
         plants,
         [[50]],
+        ...given,
       );
       expect(fed).toEqual(bare);
     }
   });
-  test("dates that are not those of the plan are refused", () => {
-    const late = stockPlan(
-      consecutive(2),
-      columnOf([10, 20]),
-      [
-        ["date", "amount"],
-        [firstOfMarch + 5, 30],
-      ],
-      columnOf([24, 12]),
-      plants,
-      [[50]],
+  test("dated deliveries in any order; those of one day add up, those outside the days are left out", () => {
+    const dated = [
+      ["date", "amount"],
+      [firstOfMarch + 5, 500],
+      [firstOfMarch + 1, 18],
+      [firstOfMarch - 1, 90],
+      [firstOfMarch + 1, 12],
+      [null, ""],
+    ];
+    const fed = (received: unknown[][]) =>
+      stockPlan(consecutive(2), columnOf([10, 20]), received, columnOf([24, 12]), plants, [[50]], ...given);
+    expect(fed(dated)).toEqual(bare);
+    expect(fed([[firstOfMarch + 1, 30]])).toEqual(bare);
+    const none = fed(columnOf([0, 0]));
+    expect(none).not.toEqual(bare);
+    expect(fed([["date", "amount"]])).toEqual(none);
+    expect(fed([[firstOfMarch + 7, 30]])).toEqual(none);
+  });
+  test("a delivery with half a row, or two amounts side by side, are refused", () => {
+    const refused = (received: unknown[][]) =>
+      messageOf(stockPlan(consecutive(2), columnOf([10, 20]), received, columnOf([24, 24]), plants, [[50]]));
+    expect(
+      refused([
+        [firstOfMarch, 30],
+        [firstOfMarch + 1, null],
+      ]),
+    ).toMatch(/^#VALUE! received row 2 is blank/);
+    expect(
+      refused([
+        [firstOfMarch, 30],
+        [null, 5],
+      ]),
+    ).toMatch(/^#VALUE! received row 2, date is blank/);
+    expect(
+      refused([
+        [firstOfMarch, 30],
+        [null, null],
+        [firstOfMarch + 1, 5],
+      ]),
+    ).toMatch(/^#VALUE! received row 2, date is blank/);
+    expect(refused([[0, 30]])).toMatch(
+      /^#VALUE! received is two cells wide, which is dates and amounts, and 0 is no date/,
     );
-    expect(messageOf(late)).toMatch(/received: 2026-03-06 is outside the dates 2026-03-01 to 2026-03-02/);
+    expect(refused([[firstOfMarch, -30]])).toMatch(/^#VALUE! received row 1 must be 0 L or more/);
+    expect(refused([[null, null]])).toMatch(/^#VALUE! received is blank/);
+  });
+  test("needs with other dates than the plan's are refused", () => {
     const shifted = stockPlan(
       consecutive(2),
       [

@@ -13,7 +13,7 @@ import {
   type SheetDescription,
 } from "../../writer";
 import { numberInput } from "../numberInput";
-import { optionCount, optionRows } from "./inputs";
+import { kindColumn, optionCount, optionRows } from "./inputs";
 import { fullStock, plantsOf } from "./workings";
 
 const days = 30;
@@ -27,7 +27,7 @@ const nameOf = (at: number): string => `Inputs!$A$${optionRows.first + at}`;
 
 const column = (letter: string): string => `$${letter}$${firstRow}:$${letter}$${lastRow}`;
 const plan = (at: number): string =>
-  `${column("A")},${column("C")},${column("D")},${column("B")},${plantsOf(at)},OpeningShare*${fullStock(at)},DrawRatio,EmptyDays`;
+  `${column("A")},${column("C")},${column("D")},${column("B")},${plantsOf(at)},OpeningShare*${fullStock(at)},DrawRatio,EmptyDays,MAX(${kindColumn("D")})`;
 
 /** The first short day of each option, as the sheet Options shows it too. */
 export const firstShort = (at: number): string => `Outage!$${optionLetters[at]}$7`;
@@ -107,7 +107,7 @@ export const outageSheet: SheetDescription = {
       ]),
     ),
     A42: note(
-      "The plan draws gross, with the draw ratio of the sheet Inputs. What is made today is drawn tomorrow at the soonest. Without power a full plant boils off in the days given on the sheet Inputs, and after it the start-up hours run again.",
+      "The plan draws gross, with the draw ratio of the sheet Inputs. What arrives or is made today is drawn tomorrow at the soonest. Without power a full plant boils off in the days given on the sheet Inputs, and after it the longest start-up of the kinds runs again in all of them.",
       { across: 8 },
     ),
   },

@@ -229,7 +229,7 @@ export const inputs: SheetDescription = {
         "Any day with less than 24 h of power counts as one outage and one restart.",
       ),
       single(
-        "Draw what is made that day",
+        "Draw what comes in that day",
         "SameDay",
         "no",
         "",

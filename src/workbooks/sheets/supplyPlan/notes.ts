@@ -37,7 +37,7 @@ const points = [
   "Net litres arrive in the vessel that is filled; gross litres leave the plant. Gross is net × draw ratio. The plan draws gross.",
   "Boil-off in the plan runs only while there is no power: a plant with power makes up its own loss.",
   "Any day with less than 24 h of power counts as one outage and one restart, whatever the clock says.",
-  "What is made in a day can be drawn from the next day on, unless Inputs says yes to it.",
+  "What arrives or is made in a day can be drawn from the next day on, unless Inputs says yes to it.",
   "The vessels of all plants are pooled. Two half-full vessels are not one full one: check single vessels before a fill.",
   "The plan knows nothing of breakdowns and leaks. Try one plant fewer on Inputs to see what a failure does.",
   "Demand is a mean with a margin and a surge on top. The busy moment is for flows, not for volumes.",
