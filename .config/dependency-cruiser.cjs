@@ -44,7 +44,7 @@ module.exports = {
     only(
       "engine",
       "engine",
-      ["engine", "catalogue", "check", "cells"],
+      ["engine", "catalogue", "check", "cells", "models"],
       "the local engine registers the catalogue's functions",
     ),
     only(

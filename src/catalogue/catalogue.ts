@@ -1,8 +1,6 @@
 import type { FunctionRecord } from "./record";
 import generated from "./generated/records.json";
 
-export { namespace } from "../cells/namespace";
-
 /** Every function of the add-in, in catalogue order. Made by `npm run generate`. */
 export const catalogue = generated as unknown as FunctionRecord[];
 

@@ -1,41 +1,111 @@
-import { cellName, cellOfName } from "./cellName";
-
-/** A cell by zero-based row and column. */
+/** A cell by row and column from 0. */
 export interface Place {
-  row: number;
-  column: number;
+  readonly row: number;
+  readonly column: number;
 }
 
+/** Rows and columns from 0, both ends included. */
 export interface Area {
-  first: Place;
-  last: Place;
+  readonly startRow: number;
+  readonly startColumn: number;
+  readonly endRow: number;
+  readonly endColumn: number;
 }
 
-const lastRow = 1_048_576;
-const lastColumn = 16_384;
+/** Rows and columns of a sheet. Source: Microsoft, "Excel specifications and limits". */
+export const sheetSize = { rows: 1_048_576, columns: 16_384 };
+
+export const columnLetters = (column: number): string => {
+  let letters = "";
+  for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26)) {
+    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
+  }
+  return letters;
+};
+
+/** Row and column from 0 to "B3". */
+export const cellName = (row: number, column: number): string => `${columnLetters(column)}${row + 1}`;
 
 export const addressOf = ({ row, column }: Place): string => cellName(row, column);
 
-/** Reads "B3" or "$B$3" in capitals, inside the sheet; throws on anything else. */
-export const placeOf = (address: string): Place => {
-  if (!/^\$?[A-Z]+\$?[1-9]\d*$/.test(address)) throw new Error(`"${address}" is no cell address`);
-  const place = cellOfName(address);
-  if (place.row >= lastRow || place.column >= lastColumn) throw new Error(`"${address}" is beyond the sheet's edge`);
+const columnOf = (letters: string): number => {
+  let column = 0;
+  for (const letter of letters.toUpperCase()) column = column * 26 + letter.charCodeAt(0) - 64;
+  return column - 1;
+};
+
+const checked = (place: Place, text: string): Place => {
+  if (place.row >= sheetSize.rows || place.column >= sheetSize.columns) {
+    throw new Error(`"${text}" is beyond the sheet's edge`);
+  }
   return place;
 };
 
-/** Reads "B3:C9" or a single cell. */
-export const areaOf = (range: string): Area => {
-  const [start, end = start] = range.split(":");
-  const [first, last] = [placeOf(start!), placeOf(end!)];
-  if (first.row > last.row || first.column > last.column) throw new Error(`"${range}" runs backwards`);
-  return { first, last };
+/** Does a corner of a reference ("$B$3", a column "B", a row "3") lie on the sheet? "XFE1" is a name. */
+export const isOnSheet = (corner: string): boolean => {
+  const [, letters = "A", digits = "1"] = /^\$?([A-Za-z]*)\$?(\d*)$/.exec(corner) || [];
+  return columnOf(letters || "A") < sheetSize.columns && Number(digits || 1) <= sheetSize.rows;
 };
 
-export const rangeOf = ({ first, last }: Area): string => {
-  const [start, end] = [addressOf(first), addressOf(last)];
+/** Reads "B3" or "$B$3" inside the sheet; throws on anything else. */
+export const placeOf = (address: string): Place => {
+  const match = /^\$?([A-Za-z]{1,3})\$?([1-9]\d{0,6})$/.exec(address);
+  if (!match) throw new Error(`"${address}" is no cell address`);
+  return checked({ row: Number(match[2]) - 1, column: columnOf(match[1]!) }, address);
+};
+
+/** Reads "B3:C9", a single cell, whole columns "B:C" or whole rows "3:9"; throws on anything else. */
+export const areaOf = (range: string): Area => {
+  const [start, end = start] = range.split(":") as [string, string?];
+  const columns = /^\$?([A-Za-z]{1,3}):\$?([A-Za-z]{1,3})$/.exec(range);
+  const rows = /^\$?([1-9]\d{0,6}):\$?([1-9]\d{0,6})$/.exec(range);
+  let first: Place;
+  let last: Place;
+  if (columns) {
+    first = checked({ row: 0, column: columnOf(columns[1]!) }, range);
+    last = checked({ row: sheetSize.rows - 1, column: columnOf(columns[2]!) }, range);
+  } else if (rows) {
+    first = checked({ row: Number(rows[1]) - 1, column: 0 }, range);
+    last = checked({ row: Number(rows[2]) - 1, column: sheetSize.columns - 1 }, range);
+  } else {
+    first = placeOf(start);
+    last = placeOf(end);
+  }
+  if (first.row > last.row || first.column > last.column) throw new Error(`"${range}" runs backwards`);
+  return { startRow: first.row, startColumn: first.column, endRow: last.row, endColumn: last.column };
+};
+
+/** The area of so many rows and columns from a cell on. */
+export const areaFrom = ({ row, column }: Place, rows: number, columns: number): Area => ({
+  startRow: row,
+  startColumn: column,
+  endRow: row + rows - 1,
+  endColumn: column + columns - 1,
+});
+
+export const rangeOf = ({ startRow, startColumn, endRow, endColumn }: Area): string => {
+  const [start, end] = [cellName(startRow, startColumn), cellName(endRow, endColumn)];
   return start === end ? start : `${start}:${end}`;
 };
+
+export const isInArea = ({ row, column }: Place, { startRow, startColumn, endRow, endColumn }: Area): boolean =>
+  row >= startRow && row <= endRow && column >= startColumn && column <= endColumn;
+
+export const overlaps = (one: Area, other: Area): boolean =>
+  one.startRow <= other.endRow &&
+  other.startRow <= one.endRow &&
+  one.startColumn <= other.endColumn &&
+  other.startColumn <= one.endColumn;
+
+/** Row by row. */
+export const placesIn = function* ({ startRow, startColumn, endRow, endColumn }: Area): Generator<Place> {
+  for (let row = startRow; row <= endRow; row++) {
+    for (let column = startColumn; column <= endColumn; column++) yield { row, column };
+  }
+};
+
+/** The addresses of all cells of "B3:C5", row by row. */
+export const cellsOfArea = (range: string): string[] => Array.from(placesIn(areaOf(range)), addressOf);
 
 export const absolute = (range: string): string => range.replace(/\$?([A-Z]+)\$?(\d+)/g, "$$$1$$$2");
 
@@ -60,16 +130,4 @@ export const sheetAndRange = (reference: string): { sheet: string; range: string
 export const absoluteReference = (reference: string): string => {
   const { sheet, range } = sheetAndRange(reference);
   return `${quotedSheet(sheet)}!${absolute(range)}`;
-};
-
-export const overlaps = (one: Area, other: Area): boolean =>
-  one.first.row <= other.last.row &&
-  other.first.row <= one.last.row &&
-  one.first.column <= other.last.column &&
-  other.first.column <= one.last.column;
-
-export const placesIn = function* ({ first, last }: Area): Generator<Place> {
-  for (let row = first.row; row <= last.row; row++) {
-    for (let column = first.column; column <= last.column; column++) yield { row, column };
-  }
 };

@@ -1,3 +1,5 @@
+import { isOnSheet } from "./addresses";
+
 /** What a piece of a formula is; `other` holds operators and whatever is not understood. */
 export type TokenKind =
   | "space"
@@ -103,7 +105,7 @@ export const tokensOf = (formula: string): FormulaToken[] => {
     const prefix = sheet ? sheet[0] : "";
     const rest = at + prefix.length;
     const reference = match(cellOrArea, formula, rest) || (prefix && match(errorValue, formula, rest));
-    if (reference) {
+    if (reference && reference[0].split(":").every(isOnSheet)) {
       add("reference", prefix + reference[0]);
       continue;
     }

@@ -1,4 +1,4 @@
-import { cellName, cellOfName } from "../cells/cellName";
+import { cellName, placeOf } from "../cells/addresses";
 import { type Expression, type Reference, expressionOf, expressionsIn, referenceOf } from "./expression";
 import type { CheckedCell, CheckedSheet, CheckedTable, CheckedWorkbook } from "./workbook";
 
@@ -54,7 +54,7 @@ export class Book {
       let [lastRow, lastColumn] = [0, 0];
       sheet.cells.forEach((cell, address) => {
         if (!isFilled(cell)) return;
-        const { row, column } = cellOfName(address);
+        const { row, column } = placeOf(address);
         const list = columns.get(column);
         if (list) list.push({ row, cell });
         else columns.set(column, [{ row, cell }]);
@@ -91,7 +91,7 @@ export class Book {
   }
 
   placeOf(sheet: string, address: string): Place {
-    return { sheet, ...cellOfName(address) };
+    return { sheet, ...placeOf(address) };
   }
 
   cell(place: Place): CheckedCell | undefined {

@@ -1,4 +1,4 @@
-import { cellOfName } from "../cells/cellName";
+import { placeOf } from "../cells/addresses";
 import { type FormulaNode, parseFormula } from "../cells/formulaTree";
 
 /** Rows and columns from 0, both ends included; a whole column or row runs to the sheet's edge. */
@@ -39,8 +39,8 @@ const sheetAndCells =
 const end = (text: string, last: boolean): { row: number; column: number } => {
   const plain = text.replace(/\$/g, "");
   if (/^\d+$/.test(plain)) return { row: Number(plain) - 1, column: last ? lastColumn : 0 };
-  if (/^[A-Za-z]+$/.test(plain)) return { row: last ? lastRow : 0, column: cellOfName(`${plain}1`).column };
-  return cellOfName(plain);
+  if (/^[A-Za-z]+$/.test(plain)) return { row: last ? lastRow : 0, column: placeOf(`${plain}1`).column };
+  return placeOf(plain);
 };
 
 /** "Inputs!$B$4:B9" as a reference, or undefined where the text is none. */

@@ -1,4 +1,4 @@
-import { cellName } from "../cells/cellName";
+import { cellName } from "../cells/addresses";
 import type { CheckedWorkbook, Finding } from "./workbook";
 
 /** Findings that somebody looked at and lets stand are kept in the workbook, on a sheet of this name that all can read. */

@@ -1,5 +1,5 @@
 import { cellJson } from "./cellText";
-import { cellsOfArea } from "../cells/cellName";
+import { cellsOfArea } from "../cells/addresses";
 import type { ComputedSheet } from "./engine";
 import type { EngineValue } from "./engineValue";
 import { filledCells, type SavedWorkbook } from "./workbookFile";

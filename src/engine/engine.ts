@@ -25,7 +25,7 @@ import {
   type FunctionVariantType,
   type IFormulaDatasetConfig,
 } from "@univerjs/engine-formula";
-import { areaOf, cellName, cellOfName, cellsOfArea, type Area } from "../cells/cellName";
+import { areaOf, cellName, placeOf, cellsOfArea, type Area } from "../cells/addresses";
 import { tokensOf, type TokenKind } from "../cells/formulaTokens";
 import { spokenWords } from "./cellError";
 import { engineError, fromEngineCell, fromValueObject, isEngineError, type EngineValue } from "./engineValue";
@@ -299,7 +299,7 @@ const layOut = (
       for (const inner of cellsOfArea(cell.ref)) if (inner !== address) filled.add(inner);
     }
     for (const [address, cell] of Object.entries(cells)) {
-      const { row, column } = cellOfName(address);
+      const { row, column } = placeOf(address);
       if (cell.formula !== undefined) {
         const formula = withEquals(cell.formula);
         formulas.push({ sheet, row, column, formula });

@@ -1,6 +1,7 @@
 import type { Nullable } from "@univerjs/core";
 import type { ArrayValueObject, BaseValueObject } from "@univerjs/engine-formula";
 import type { CellDate } from "../cells/cellValues";
+import { isErrorCode } from "../cells/errorCodes";
 import { spokenWords, wordsOfCell, wordsOfValue, type EngineCell } from "./cellError";
 
 /** An error as the engine hands it out; `message` is never empty. */
@@ -66,20 +67,5 @@ export const fromEngineCell = (cell: Nullable<EngineCell>): EngineValue => {
   if (typeof value === "boolean") return value;
   const words = wordsOfCell(cell);
   const text = String(value);
-  return words !== "" || errorCodes.has(text) ? engineError(text, words) : text;
+  return words !== "" || isErrorCode(text) ? engineError(text, words) : text;
 };
-
-/** Codes a cell can show. */
-const errorCodes: ReadonlySet<string> = new Set([
-  "#DIV/0!",
-  "#N/A",
-  "#NAME?",
-  "#NULL!",
-  "#NUM!",
-  "#REF!",
-  "#VALUE!",
-  "#SPILL!",
-  "#CALC!",
-  "#CYCLE!",
-  "#ERROR!",
-]);

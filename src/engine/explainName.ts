@@ -1,23 +1,5 @@
 import { callsIn, nodesIn, parseFormula, type FormulaNode } from "../cells/formulaTree";
-
-/** Insertions, deletions, replacements and swaps of neighbours between two words (optimal string alignment). */
-const editDistance = (a: string, b: string): number => {
-  let before: number[] = [];
-  let row = Array.from({ length: b.length + 1 }, (_, index) => index);
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const cost = a[i - 1] === b[j - 1] ? 0 : 1;
-      next[j] = Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + cost);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) {
-        next[j] = Math.min(next[j]!, before[j - 2]! + 1);
-      }
-    }
-    before = row;
-    row = next;
-  }
-  return row[b.length]!;
-};
+import { editDistance } from "../models/nearestName";
 
 /** The known name that is nearest to a mistyped one, if it is near enough to be meant. */
 const nearest = (name: string, known: readonly string[]): string | undefined => {

@@ -1,13 +1,12 @@
 import type { Injector } from "@univerjs/core";
 import { FormulaDataModel, IFunctionService } from "@univerjs/engine-formula";
 import { IUniverInstanceService, type Workbook } from "@univerjs/core";
+import { namespace } from "../cells/namespace";
 import { spokenWords, wordsOfCell, type EngineCell } from "./cellError";
 import { fromEngineCell, isEngineError } from "./engineValue";
 import { explainName } from "./explainName";
 import { OxygenFunction, type EngineFunction } from "./oxygenFunction";
 import { patchEngine, registerPatchFunctions } from "./upstreamPatches";
-
-export const functionPrefix = "OXYGEN.";
 
 /**
  * Gives an engine (in Node or in a page) the functions of the add-in under `OXYGEN.<ID>`, and puts the patches of
@@ -18,7 +17,7 @@ export const registerFunctions = (injector: Injector, functions: readonly Engine
   registerPatchFunctions(injector);
   injector
     .get(IFunctionService)
-    .registerExecutors(...functions.map(([id, call]) => new OxygenFunction(functionPrefix + id, call)));
+    .registerExecutors(...functions.map(([id, call]) => new OxygenFunction(`${namespace}.${id}`, call)));
 };
 
 /** The error a cell of a live sheet shows: code and words, or undefined if it shows no error. Spilled cells too. */

@@ -1,8 +1,9 @@
 import { read, type CellObject } from "@e965/xlsx";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
 import type { ComputedSheet, SheetCell, SheetInput, TableInput, WorkbookNames } from "./engine";
-import { cellName, cellOfName, cellsOfArea } from "../cells/cellName";
+import { cellName, placeOf, cellsOfArea } from "../cells/addresses";
 import { engineError, isDateFormat, isEngineError, type EngineValue } from "./engineValue";
+import { isFileError } from "../cells/errorCodes";
 import { toTyped } from "../cells/storedFormula";
 import { isCellDate } from "../cells/cellValues";
 
@@ -163,9 +164,6 @@ export const readWorkbook = (bytes: Uint8Array, ids: readonly string[]): SavedWo
   };
 };
 
-/** The error codes a file may hold; the engine's other codes have no place there. */
-const fileErrors = new Set(["#DIV/0!", "#N/A", "#NAME?", "#NULL!", "#NUM!", "#REF!", "#VALUE!"]);
-
 const styleOf = (attributes: string): string => {
   const style = attribute(` ${attributes}`, "s");
   return style === undefined ? "" : ` s="${style}"`;
@@ -177,7 +175,7 @@ const cellXml = (address: string, style: string, value: EngineValue): string => 
   if (typeof value === "boolean") return `${start} t="b"><v>${value ? 1 : 0}</v></c>`;
   if (isCellDate(value)) return `${start}><v>${value.basicValue}</v></c>`;
   if (isEngineError(value)) {
-    return `${start} t="e"><v>${fileErrors.has(value.error) ? value.error : "#VALUE!"}</v></c>`;
+    return `${start} t="e"><v>${isFileError(value.error) ? value.error : "#VALUE!"}</v></c>`;
   }
   if (value === "") return `${start}/>`;
   return `${start} t="inlineStr"><is><t xml:space="preserve">${escapeXml(value)}</t></is></c>`;
@@ -195,7 +193,7 @@ const withValues = (xml: string, values: ReadonlyMap<string, EngineValue | undef
         /<c\b([^>]*?)(?:\/>|>([\s\S]*?)<\/c>)/g,
       )) {
         const address = attribute(cellAttributes, "r") ?? "";
-        const { column } = cellOfName(address);
+        const { column } = placeOf(address);
         const style = styleOf(cellAttributes);
         if (values.has(address)) {
           const value = values.get(address);
@@ -209,7 +207,7 @@ const withValues = (xml: string, values: ReadonlyMap<string, EngineValue | undef
       }
     }
     for (const [address, value] of values) {
-      const { row, column } = cellOfName(address);
+      const { row, column } = placeOf(address);
       const place = found.get(row) ?? { attributes: ` r="${row + 1}"`, cells: new Map<number, string>() };
       found.set(row, place);
       if (value !== undefined && !place.cells.has(column)) place.cells.set(column, cellXml(address, "", value));
@@ -289,7 +287,7 @@ export const filledCells = (
   cell: { value: EngineValue; spill?: EngineValue[][] },
 ): [string, EngineValue][] => {
   if (!cell.spill) return [[address, cell.value]];
-  const { row, column } = cellOfName(address);
+  const { row, column } = placeOf(address);
   return cell.spill.flatMap((line, down) =>
     line.map((value, right): [string, EngineValue] => [cellName(row + down, column + right), value]),
   );

@@ -1,10 +1,8 @@
+import { isFileError } from "../cells/errorCodes";
 import { type CellCall, isCellDate, isErrorCell, CellError } from "../cells/cellValues";
 
 /** The most characters one Excel cell can hold (Microsoft, "Excel specifications and limits"). */
 const mostCharacters = 32767;
-
-/** Codes `CustomFunctions.Error` can carry; Excel has more (#SPILL!, #CALC! …), which can only be passed on as they came. */
-const hostCodes = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!", "#NAME?", "#REF!"];
 
 const spoken = (code: string, words?: string): unknown =>
   new CustomFunctions.Error(code as CustomFunctions.ErrorCode, words);
@@ -24,7 +22,8 @@ const understandsFormattedNumbers = (): boolean => {
 const passOn = (error: unknown): unknown => {
   const { basicValue, code } = error as { basicValue?: unknown; code?: unknown };
   const shown = typeof basicValue === "string" ? basicValue : code;
-  if (error instanceof CustomFunctions.Error || typeof shown !== "string" || !hostCodes.includes(shown)) return error;
+  // #SPILL!, #CALC! and others can only be passed on as they came.
+  if (error instanceof CustomFunctions.Error || typeof shown !== "string" || !isFileError(shown)) return error;
   return spoken(shown);
 };
 

@@ -1,6 +1,6 @@
 import type { ArgumentRecord, Example, FunctionRecord } from "../catalogue/record";
 import { holdsDates, shownValue } from "../catalogue/shownValue";
-import { namespace } from "../catalogue/catalogue";
+import { namespace } from "../cells/namespace";
 import { signature } from "../catalogue/readmeTable";
 import { element } from "./element";
 

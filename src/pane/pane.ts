@@ -1,6 +1,7 @@
 import "../catalogue/palette.css";
 import "./pane.css";
-import { catalogue, findRecord, namespace } from "../catalogue/catalogue";
+import { catalogue, findRecord } from "../catalogue/catalogue";
+import { namespace } from "../cells/namespace";
 import { callsIn, parseFormula } from "../cells/formulaTree";
 import { connectActiveCell, type ActiveCell } from "../excel/activeCell";
 import { makeFunctionList } from "./functionList";

@@ -1,7 +1,8 @@
 import { CellValueType, type ICellData, type Nullable, type Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
-import { findRecord, namespace } from "../catalogue/catalogue";
-import { cellName } from "../cells/cellName";
+import { findRecord } from "../catalogue/catalogue";
+import { namespace } from "../cells/namespace";
+import { cellName } from "../cells/addresses";
 import { parseFormula, significant } from "../cells/formulaTree";
 import { errorAt } from "../engine/registerFunctions";
 import type { Grid } from "./grid";

@@ -18,7 +18,7 @@ import {
 } from "@univerjs/sheets-conditional-formatting";
 import type { Cell, ConditionalRule, DataValidation, Sheet } from "hucre";
 import { readXlsx } from "hucre/xlsx";
-import { areaOf, cellName, cellOfName, type Area } from "../cells/cellName";
+import { areaOf, cellName, placeOf, type Area } from "../cells/addresses";
 import type { SheetCell, SheetInput, WorkbookNames } from "../engine/engine";
 import { readWorkbook } from "../engine/workbookFile";
 import { colourReader, gridStyle, type ReadColour } from "./cellStyle";
@@ -186,7 +186,7 @@ const readSheet = (
     lastColumn = Math.max(lastColumn, column);
   };
   for (const [address, cell] of Object.entries(input.cells)) {
-    const { row, column } = cellOfName(address);
+    const { row, column } = placeOf(address);
     put(row, column, contentOf(cell));
   }
   for (const [key, { style, hyperlink }] of look.cells ?? new Map<string, Cell>()) {

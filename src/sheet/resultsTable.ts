@@ -1,6 +1,6 @@
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { Worksheet } from "@univerjs/core";
-import { columnLetters } from "../cells/cellName";
+import { columnLetters } from "../cells/addresses";
 import { describeCell } from "./describeCell";
 import type { Grid } from "./grid";
 import type { SheetNotes } from "./openWorkbook";

@@ -1,8 +1,9 @@
 import "../catalogue/palette.css";
 import "./sheet.css";
-import { catalogue, findRecord, namespace } from "../catalogue/catalogue";
+import { catalogue, findRecord } from "../catalogue/catalogue";
+import { namespace } from "../cells/namespace";
 import { callAtCaret } from "../cells/callAtCaret";
-import { areaOf, cellName } from "../cells/cellName";
+import { areaOf, cellName } from "../cells/addresses";
 import { speakCompletion } from "./completion";
 import { describeCell, spoken, type CellWords } from "./describeCell";
 import { argumentWords } from "./functionHints";

@@ -1,5 +1,5 @@
 import { cellJson, cellText, fifteenDigits, dateText } from "../../src/engine/cellText";
-import { cellName, cellOfName, cellsOfArea } from "../../src/cells/cellName";
+import { cellName, placeOf, cellsOfArea } from "../../src/cells/addresses";
 import { isDateFormat } from "../../src/engine/engineValue";
 import { explainName } from "../../src/engine/explainName";
 
@@ -45,13 +45,13 @@ test.each([
   // The last cell of a sheet: Microsoft, "Excel specifications and limits", 1,048,576 rows by 16,384 columns.
   ["XFD1048576", 1_048_575, 16_383],
 ])("%s is row %d and column %d", (name, row, column) => {
-  expect(cellOfName(name)).toEqual({ row, column });
+  expect(placeOf(name)).toEqual({ row, column });
   expect(cellName(row, column)).toBe(name);
 });
 
 test("the cells of an area, row by row", () => {
   expect(cellsOfArea("B2:C3")).toEqual(["B2", "C2", "B3", "C3"]);
-  expect(() => cellOfName("1A")).toThrow("1A");
+  expect(() => placeOf("1A")).toThrow("1A");
 });
 
 describe("why a formula shows #NAME?", () => {

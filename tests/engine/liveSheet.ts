@@ -16,7 +16,7 @@ import {
 } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
-import { cellOfName } from "../../src/cells/cellName";
+import { placeOf } from "../../src/cells/addresses";
 import type { EngineCell } from "../../src/engine/cellError";
 
 /** A sheet that calculates as one in a page does, without a page. */
@@ -47,7 +47,7 @@ export const openLiveSheet = async (
   const sheetId = "sheet";
   const cellData: Record<number, Record<number, ICellData>> = {};
   for (const [address, cell] of Object.entries(cells)) {
-    const { row, column } = cellOfName(address);
+    const { row, column } = placeOf(address);
     (cellData[row] ??= {})[column] = cell;
   }
   const workbook = univer.createUnit<object, Workbook>(UniverInstanceType.UNIVER_SHEET, {
@@ -82,11 +82,11 @@ export const openLiveSheet = async (
     unitId,
     sheetId,
     cell: (address) => {
-      const { row, column } = cellOfName(address);
+      const { row, column } = placeOf(address);
       return workbook.getSheetBySheetId(sheetId)?.getCellRaw(row, column) ?? {};
     },
     type: async (address, v) => {
-      const { row, column } = cellOfName(address);
+      const { row, column } = placeOf(address);
       const settled = settle(hasFormulas);
       await injector.get(ICommandService).executeCommand("sheet.command.set-range-values", {
         unitId,

@@ -1,6 +1,6 @@
 import { posix } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
-import { areaOf, overlaps, placesIn, addressOf, type Area } from "../../src/cells/addresses";
+import { addressOf, areaOf, cellName, overlaps, placesIn, rangeOf, type Area } from "../../src/cells/addresses";
 
 /**
  * What the Open XML SDK's validator lets pass and Excel does not: it repairs the file, drops the part or shows #NAME?.
@@ -125,7 +125,8 @@ const sheetFaults = (sheet: Part, around: Surroundings): string[] => {
     if (formula.attributes.t === "array") {
       const area = areaOf(formula.attributes.ref ?? at);
       if (cm === undefined) faults.push(`${at} is an array formula without the dynamic mark`);
-      if (addressOf(area.first) !== at) faults.push(`${at} fills ${formula.attributes.ref}, which starts elsewhere`);
+      if (cellName(area.startRow, area.startColumn) !== at)
+        faults.push(`${at} fills ${formula.attributes.ref}, which starts elsewhere`);
       const clash = arrays.find((other) => overlaps(other.area, area));
       if (clash) faults.push(`${at} and ${clash.at} fill the same cells`);
       arrays.push({ at, area });
@@ -170,7 +171,7 @@ const sheetFaults = (sheet: Part, around: Surroundings): string[] => {
   const merges = elements(sheet.xml, "mergeCell").map(({ attributes }) => areaOf(attributes.ref!));
   merges.forEach((merge, index) => {
     if (merges.slice(0, index).some((other) => overlaps(merge, other))) faults.push("two merged areas overlap");
-    if (arrays.some(({ area }) => overlaps(merge, area) && addressOf(area.last) !== addressOf(area.first))) {
+    if (arrays.some(({ area }) => overlaps(merge, area) && rangeOf(area).includes(":"))) {
       faults.push("a table spills over merged cells");
     }
   });
@@ -203,18 +204,18 @@ const relationshipFaults = (parts: ReadonlyMap<string, string>): string[] =>
 const tableFaults = (path: string, xml: string, sheetXml: string, texts: readonly string[]): string[] => {
   const { ref = "", headerRowCount } = first(xml, "table")?.attributes ?? {};
   if (headerRowCount === "0") return [];
-  const { first: start, last } = areaOf(ref);
+  const { startRow, startColumn, endColumn } = areaOf(ref);
   const columns = elements(xml, "tableColumn").map(({ attributes }) => attributes.name ?? "");
   const cells = new Map(elements(sheetXml, "c").map((cell) => [cell.attributes.r, cell]));
   const faults = columns.flatMap((name, index) => {
-    const address = addressOf({ row: start.row, column: start.column + index });
+    const address = cellName(startRow, startColumn + index);
     const cell = cells.get(address);
     const shown = cell?.attributes.t === "s" ? texts[Number(first(cell.content, "v")?.content)] : undefined;
     return shown === name
       ? []
       : [`its column "${name}" is headed ${shown === undefined ? "by no text" : `"${shown}"`}`];
   });
-  if (columns.length !== last.column - start.column + 1) faults.push("its columns don't fill its range");
+  if (columns.length !== endColumn - startColumn + 1) faults.push("its columns don't fill its range");
   if (new Set(columns.map((name) => name.toLowerCase())).size !== columns.length)
     faults.push("two columns share a name");
   return faults.map((fault) => `${path}: ${fault}`);

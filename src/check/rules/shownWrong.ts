@@ -1,5 +1,5 @@
 import { kinds } from "../../catalogue/kinds";
-import { cellName } from "../../cells/cellName";
+import { cellName } from "../../cells/addresses";
 import { referenceOf } from "../expression";
 import { finding, type Rule } from "../rule";
 import type { Finding } from "../workbook";

@@ -1,4 +1,5 @@
 import { nearestName } from "../../models/nearestName";
+import { namespace } from "../../cells/namespace";
 import { finding, type Rule } from "../rule";
 import type { Finding } from "../workbook";
 import { ownId } from "../trace";
@@ -28,7 +29,12 @@ export const unknownName: Rule = {
           );
         } else if (ids.indexOf(part.name) >= 0)
           found.push(
-            finding(name, "wrong", formula, `${part.name} stands without its namespace: write OXYGEN.${part.name}`),
+            finding(
+              name,
+              "wrong",
+              formula,
+              `${part.name} stands without its namespace: write ${namespace}.${part.name}`,
+            ),
           );
       }
     }

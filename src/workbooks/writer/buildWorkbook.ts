@@ -5,6 +5,7 @@ import {
   absolute,
   absoluteReference,
   addressOf,
+  areaFrom,
   overlaps,
   placeOf,
   placesIn,
@@ -16,6 +17,7 @@ import {
 } from "../../cells/addresses";
 import { formulaKey, type CachedCell, type Calculate, type CalculatedValues } from "./calculation";
 import { chartPart } from "./chartPart";
+import { isExcelError } from "../../cells/errorCodes";
 import type { CellDescription, SheetDescription, SpillLook, Validation, WorkbookDescription } from "./description";
 import { builtInFormula, isDynamic, storedFormula } from "./formulaForm";
 import { errorMark, finishPackage } from "./packageParts";
@@ -31,8 +33,6 @@ const author = "Oxygen Supply Functions";
 const limits = { sheetName: 31, list: 255, promptTitle: 32, prompt: 255, refusal: 225, name: 255 };
 
 const inputRoles: ReadonlySet<Role> = new Set(["input", "tableInput"]);
-
-const errorCodes = new Set(["#N/A", "#VALUE!", "#DIV/0!", "#NUM!", "#REF!", "#NULL!", "#NAME?", "#SPILL!", "#CALC!"]);
 
 const keyOf = ({ row, column }: Place): string => `${row},${column}`;
 
@@ -64,7 +64,7 @@ const isError = (value: CachedCell): value is Exclude<CachedCell, number | strin
 const writtenValue = (value: CachedCell, where: string): WrittenValue => {
   if (isError(value)) {
     const code = errorCode(value);
-    if (!errorCodes.has(code)) throw new Error(`${where}: "${code}" is no error of a cell`);
+    if (!isExcelError(code)) throw new Error(`${where}: "${code}" is no error of a cell`);
     if (code === "#NAME?") throw new Error(`${where} came back as #NAME?, which must never be cached`);
     return errorMark + code;
   }
@@ -109,17 +109,17 @@ const layOut = (sheet: SheetDescription, values: CalculatedValues, singleCellNam
     const where = formulaKey(sheet.name, place);
     if (cells.has(keyOf(place))) throw new Error(`${where} is described twice or lies under a merged cell`);
     const { across = 1, down = 1, role } = description;
-    const last = { row: place.row + down - 1, column: place.column + across - 1 };
+    const own = areaFrom(place, down, across);
     const style = styleOf(description, role);
-    for (const covered of placesIn({ first: place, last })) {
+    for (const covered of placesIn(own)) {
       if (cells.has(keyOf(covered))) throw new Error(`${where} is merged over ${addressOf(covered)}, which is in use`);
       cells.set(keyOf(covered), { value: null, style });
     }
-    if (across > 1 || down > 1) merges.push({ first: place, last });
+    if (across > 1 || down > 1) merges.push(own);
     if (description.formula === undefined) {
       const value = description.value === "" ? null : (description.value ?? null);
       if (typeof value === "number") writtenValue(value, where);
-      const words = typeof value === "string" && errorCodes.has(value) ? errorMark + value : value;
+      const words = typeof value === "string" && isExcelError(value) ? errorMark + value : value;
       cells.set(keyOf(place), { value: words, style });
       shown.set(keyOf(place), value);
     }
@@ -142,8 +142,8 @@ const layOut = (sheet: SheetDescription, values: CalculatedValues, singleCellNam
     if (!result || result.length === 0 || result[0]!.length === 0) throw new Error(`${where} was not calculated`);
     const rows = result.length;
     const columns = result[0]!.length;
-    const area = { first: place, last: { row: place.row + rows - 1, column: place.column + columns - 1 } };
-    const reserved = { first: place, last: { ...area.last, row: place.row + Math.max(rows, look?.room ?? 0) - 1 } };
+    const area = areaFrom(place, rows, columns);
+    const reserved = areaFrom(place, Math.max(rows, look?.room ?? 0), columns);
     for (const free of placesIn(reserved)) {
       const isOwn = free.row === place.row && free.column === place.column;
       if (!isOwn && cells.has(keyOf(free)))
@@ -195,12 +195,11 @@ const layOut = (sheet: SheetDescription, values: CalculatedValues, singleCellNam
       return [row, column] as [number, number];
     }),
   ];
-  const used = {
-    first: { row: 0, column: 0 },
-    last: {
-      row: Math.max(0, ...corners.map(([row]) => row)),
-      column: Math.max(0, ...corners.map(([, column]) => column)),
-    },
+  const used: Area = {
+    startRow: 0,
+    startColumn: 0,
+    endRow: Math.max(0, ...corners.map(([row]) => row)),
+    endColumn: Math.max(0, ...corners.map(([, column]) => column)),
   };
   return { description: sheet, cells, shown, used, merges };
 };
@@ -269,11 +268,11 @@ const rowHeightsOf = ({ description: sheet, cells, shown, merges }: LaidSheet): 
   const heights = new Map<number, { height: number }>();
   for (const [key, { style }] of cells) {
     const [row, column] = key.split(",").map(Number) as [number, number];
-    const merged = merges.find(({ first }) => first.row === row && first.column === column);
+    const merged = merges.find(({ startRow, startColumn }) => startRow === row && startColumn === column);
     const content = shown.get(key);
-    const isOneRow = !merged || merged.first.row === merged.last.row;
+    const isOneRow = !merged || merged.startRow === merged.endRow;
     const width = sheet.columns
-      .slice(column, (merged?.last.column ?? column) + 1)
+      .slice(column, (merged?.endColumn ?? column) + 1)
       .reduce((sum, columnWidth) => sum + columnWidth, 0);
     const words = typeof content === "string" && isOneRow ? content : "";
     const room = style?.alignment?.wrapText ? width : Number.POSITIVE_INFINITY;
@@ -302,11 +301,11 @@ const sheetFor = (laid: LaidSheet, title: string): WriteSheet => {
     columns: sheet.columns.map((width) => ({ width: Math.round((width + 5 / 7) * 256) / 256 })),
     cells,
     rowDefs: rowHeightsOf(laid),
-    merges: laid.merges.map(({ first, last }) => ({
-      startRow: first.row,
-      startCol: first.column,
-      endRow: last.row,
-      endCol: last.column,
+    merges: laid.merges.map(({ startRow, startColumn, endRow, endColumn }) => ({
+      startRow,
+      startCol: startColumn,
+      endRow,
+      endCol: endColumn,
     })),
     ...(frozen ? { freezePane: { rows: frozen.row, columns: frozen.column } } : {}),
     dataValidations: [...cellValidations, ...rangeValidations],

@@ -16,7 +16,7 @@ import {
   type Scalar,
   type SheetDescription,
 } from "../../writer";
-import { addressOf, rangeOf } from "../../../cells/addresses";
+import { addressOf, areaFrom, rangeOf } from "../../../cells/addresses";
 
 /** Where the table of an example stands, and its expected cells. */
 export interface TablePlace {
@@ -103,8 +103,7 @@ for (const { id, example, hasHeader } of examples) {
       );
     }),
   );
-  const area = (row: number, column: number): string =>
-    rangeOf({ first: { row, column }, last: { row: row + height - 1, column: column + width - 1 } });
+  const area = (row: number, column: number): string => rangeOf(areaFrom({ row, column }, height, width));
   places.set(example.formula, {
     sheet,
     title,
