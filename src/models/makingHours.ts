@@ -48,6 +48,10 @@ export class Waiting implements WaitingState {
     this.begun = begun;
   }
 
+  isAs({ start, restart, begun }: WaitingState): boolean {
+    return this.start === start && this.restart === restart && this.begun === begun;
+  }
+
   /**
    * Hours of making on a day with so many hours of power. Start-up takes powered hours. An outage sets the restart hours
    * anew, unless start-up has not begun; what a day is too short for carries into the next. The day of switching on has
@@ -83,12 +87,13 @@ export function kindDays(
   powerHours: readonly number[],
 ): KindDays {
   const waiting = new Waiting(kind, restartHours, firstDate);
-  const state = (): WaitingState => ({ start: waiting.start, restart: waiting.restart, begun: waiting.begun });
   const hours = new Float64Array(powerHours.length);
-  const states = [state()];
-  powerHours.forEach((power, day) => {
-    hours[day] = waiting.makingHours(firstDate + day, power);
-    states.push(state());
-  });
+  let state: WaitingState = { start: waiting.start, restart: waiting.restart, begun: waiting.begun };
+  const states = [state];
+  for (let day = 0; day < powerHours.length; day++) {
+    hours[day] = waiting.makingHours(firstDate + day, powerHours[day]!);
+    if (!waiting.isAs(state)) state = { start: waiting.start, restart: waiting.restart, begun: waiting.begun };
+    states.push(state);
+  }
   return { hours, states };
 }

@@ -125,10 +125,7 @@ class Plants {
       if (isOn(kind, date)) this.boiledMore += ((kind.capacity / input.emptyDays) * power) / 24;
       return;
     }
-    const state = planned.states[day + 1]!;
-    if (waiting.start === state.start && waiting.restart === state.restart && waiting.begun === state.begun) {
-      this.apart[plant] = 0;
-    }
+    if (waiting.isAs(planned.states[day + 1]!)) this.apart[plant] = 0;
   }
 }
 

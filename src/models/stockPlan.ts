@@ -6,7 +6,7 @@
  * comes before the drawing. The vessels of all plants are pooled into one room, which is an approximation: two half-full
  * vessels are not one full one.
  */
-import { exactSum } from "./exactSum";
+import { RunningSum, exactSum } from "./exactSum";
 import { type KindDays, type PlantKind, isOn, kindDays } from "./makingHours";
 
 export interface StockPlanInput {
@@ -125,19 +125,24 @@ export class PlanDays {
     const days = need.length;
     this.days = days;
     this.kinds = plants.map((kind) => kindDays(kind, input.restartHours, firstDate, powerHours));
-    this.noise = step * 4 * (days + plants.length);
+    this.noise = step * noisySteps(input);
     this.room = new Float64Array(days);
     this.exactLoss = new Float64Array(days);
     this.gross = new Float64Array(days);
     this.exactMake = new Float64Array(days);
     for (let day = 0; day < days; day++) {
-      const room = roomOn(plants, firstDate + day);
-      this.room[day] = this.stepped(room);
+      const room = new RunningSum();
+      const makes = new RunningSum();
+      for (let index = 0; index < plants.length; index++) {
+        const kind = plants[index]!;
+        if (!isOn(kind, firstDate + day)) continue;
+        room.add(kind.count * kind.capacity);
+        makes.add(kind.count * kind.rate * this.kinds[index]!.hours[day]!);
+      }
+      this.room[day] = this.stepped(room.total);
       this.exactLoss[day] = (this.room[day]! / input.emptyDays) * (1 - powerHours[day]! / 24);
       this.gross[day] = need[day]! * input.drawRatio;
-      this.exactMake[day] = exactSum(
-        plants.map(({ count, rate }, kind) => count * rate * this.kinds[kind]!.hours[day]!),
-      );
+      this.exactMake[day] = makes.total;
     }
     this.loss = this.exactLoss.map((amount) => this.stepped(amount));
     this.wanted = this.gross.map((amount) => this.stepped(amount));
@@ -151,6 +156,12 @@ export class PlanDays {
    * @param besides amounts that may come in besides those of the input [L]
    */
   static of(input: StockPlanInput, besides = 0): PlanDays | undefined {
+    const step = PlanDays.stepOf(input, besides);
+    return step === undefined ? undefined : new PlanDays(input, step);
+  }
+
+  /** The step of an input's amounts; undefined when they are too large. */
+  private static stepOf(input: StockPlanInput, besides: number): number | undefined {
     const days = input.need.length;
     const largest =
       besides +
@@ -158,14 +169,21 @@ export class PlanDays {
       exactSum(input.received) +
       exactSum(input.need) * input.drawRatio +
       exactSum(input.plants.map(({ count, rate, capacity }) => count * (rate * 24 * days + capacity)));
-    if (!(largest <= 1e300)) return undefined;
-    return new PlanDays(input, powerOfTwoFrom(largest) * 2 ** -51);
+    return largest <= 1e300 ? powerOfTwoFrom(largest) * 2 ** -51 : undefined;
+  }
+
+  /** A shortfall up to this is none. */
+  static noiseOf(input: StockPlanInput): number | undefined {
+    const step = PlanDays.stepOf(input, 0);
+    return step === undefined ? undefined : step * noisySteps(input);
   }
 
   stepped(amount: number): number {
     return Math.round(amount / this.step) * this.step;
   }
 }
+
+const noisySteps = ({ need, plants }: StockPlanInput): number => 4 * (need.length + plants.length);
 
 /** The least power of two that is not below a number, by exact doubling, since logarithms differ between engines. */
 function powerOfTwoFrom(number: number): number {

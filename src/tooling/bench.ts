@@ -195,6 +195,68 @@ function planningCosts(): void {
   );
 }
 
+/** Milliseconds of a call that takes long, the median of some. */
+function millisecondsPerCall(run: () => unknown): number {
+  const spent: number[] = [];
+  for (let call = 0; call < (smoke ? 1 : 14); call++) {
+    const start = process.hrtime.bigint();
+    sink = run();
+    spent.push(Number(process.hrtime.bigint() - start) / 1e6);
+  }
+  return spent.slice(smoke ? 0 : 5).sort((a, b) => a - b)[smoke ? 0 : 4]!;
+}
+
+/** The largest questions of a planner, against what they may take of an idle core. */
+function slowCorners(): void {
+  const { functions } =
+    require("../catalogue/generated/functions") as typeof import("../catalogue/generated/functions");
+  const byId = new Map(functions);
+  const column = <T>(length: number, of: (row: number) => T): T[][] => Array.from({ length }, (_, row) => [of(row)]);
+  const firstDay = 46000;
+  const plan = (days: number, need: (day: number) => number, plants: unknown[][], opening: number) => [
+    column(days, (day) => firstDay + day),
+    column(days, need),
+    column(days, () => 0),
+    column(days, (day) => (day % 9 === 4 ? 10 : 24)),
+    plants,
+    [[opening]],
+    undefined,
+    undefined,
+    [[3]],
+  ];
+  const kinds = [1, 2, 3].map((size) => [2, firstDay - 30, 24, 1.2 * size, 50 * size]);
+  const chance = plan(60, () => 170, kinds, 500);
+  chance[2] = [
+    [firstDay + 10, 80],
+    [firstDay + 40, 80],
+  ];
+  // Short on the last day alone, whatever the count: no count can be left early.
+  const count = plan(2000, (day) => (day === 1999 ? 1e7 : 0.1), [[1, firstDay - 30, 24, 1.2, 50]], 10);
+  const deliveries = plan(365, () => 170, [[2, firstDay - 30, 24, 1.2, 400]], 500);
+  deliveries.splice(2, 1);
+  deliveries.splice(5, 0, [[120]], [[50]]);
+  const rows: [id: string, words: string, cells: unknown[], most: number][] = [
+    [
+      "PLAN_CHANCE",
+      "1,000 runs of 60 days and 3 kinds of 2 plants",
+      [...chance, undefined, [[0.2]], [[0.9]], [[2]], [[1]]],
+      60,
+    ],
+    ["PLAN_CHANCE", "10,000 runs of the same", [...chance, undefined, [[0.2]], [[0.9]], [[2]], [[1]], [[10_000]]], 600],
+    ["PLANTS_FOR_PLAN", "2,000 days and up to 1,000 plants", [...count, undefined, [[1000]]], 50],
+    ["DELIVERIES_NEEDED", "365 days, a delivery every few", deliveries, 50],
+  ];
+  printTable(
+    "Long calls in milliseconds. Yardstick: what each may take on an idle core.",
+    ["call", "ms", "of the most"],
+    rows.map(([id, words, cells, most]) => {
+      const call = byId.get(id)! as (...given: unknown[]) => unknown;
+      const spent = millisecondsPerCall(() => call(...cells));
+      return [`${id}, ${words}`, spent.toFixed(1), ratio(spent, most)];
+    }),
+  );
+}
+
 type BridgedWindow = Window & { _richApiNativeBridge: HostBridge };
 
 async function runtimeCosts(): Promise<void> {
@@ -326,6 +388,7 @@ async function main(): Promise<void> {
   if (wantedIds.length > 0) return;
   oxygenCosts();
   planningCosts();
+  slowCorners();
   await engineCosts();
   await runtimeCosts();
   if (sink === Symbol.iterator) console.log("never");
