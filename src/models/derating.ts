@@ -6,14 +6,14 @@ import { airPressure, seaLevelPressure } from "./atmosphere";
  * Own planning rule, no published curve: thin air feeds the plant in proportion to its pressure, warm air costs a
  * constant share per degree.
  *
- * @param temperatureC °C
  * @param altitude m, geopotential
+ * @param temperatureC °C
  * @param lossPerDegree share per °C
  * @param ratedTemperatureC °C
  */
 export function ratedShare(
-  temperatureC: number,
   altitude: number,
+  temperatureC: number,
   lossPerDegree: number,
   ratedTemperatureC: number,
 ): number {
@@ -25,11 +25,11 @@ export function ratedShare(
 /** Make rate at a site, in the unit of `ratedRate`. @see ratedShare */
 export const deratedRate = (
   ratedRate: number,
-  temperatureC: number,
   altitude: number,
+  temperatureC: number,
   lossPerDegree: number,
   ratedTemperatureC: number,
-): number => ratedRate * ratedShare(temperatureC, altitude, lossPerDegree, ratedTemperatureC);
+): number => ratedRate * ratedShare(altitude, temperatureC, lossPerDegree, ratedTemperatureC);
 
 /** Where a value lies on an axis: index of the interval's start and the share of the way to its end. */
 function placeOnAxis(axis: readonly number[], value: number): { index: number; share: number } | undefined {

@@ -85,7 +85,7 @@ const bilinear = (i: any): number => interpolateTable(i.T_C, i.alt_m, i.T_axis_C
 checkRows("derating", deratingRows, {
   bilinear,
   "bilinear-2": bilinear,
-  "derate-default": (i) => ratedShare(i.T_C, i.altitude_m_geopotential, 0.01, i.T_ref_C),
+  "derate-default": (i) => ratedShare(i.altitude_m_geopotential, i.T_C, 0.01, i.T_ref_C),
 });
 
 describe("derating", () => {
@@ -96,16 +96,16 @@ describe("derating", () => {
         fc.double({ min: -40, max: 60, noNaN: true }),
         fc.double({ min: 0, max: 0.1, noNaN: true }),
         (altitude, celsius, loss) => {
-          const rate = deratedRate(3, celsius, altitude, loss, 21.1);
+          const rate = deratedRate(3, altitude, celsius, loss, 21.1);
           expect(rate).toBeGreaterThanOrEqual(0);
           expect(rate).toBeLessThanOrEqual(3);
-          expect(deratedRate(3, celsius + 1, altitude, loss, 21.1)).toBeLessThanOrEqual(rate);
-          expect(deratedRate(3, celsius, altitude + 1, loss, 21.1)).toBeLessThanOrEqual(rate);
+          expect(deratedRate(3, altitude, celsius + 1, loss, 21.1)).toBeLessThanOrEqual(rate);
+          expect(deratedRate(3, altitude + 1, celsius, loss, 21.1)).toBeLessThanOrEqual(rate);
         },
       ),
     );
-    expect(deratedRate(2, 15, -500, 0.01, 21.1)).toBe(2);
-    expect(deratedRate(2, 60, 0, 0.05, 21.1)).toBe(0);
+    expect(deratedRate(2, -500, 15, 0.01, 21.1)).toBe(2);
+    expect(deratedRate(2, 0, 60, 0.05, 21.1)).toBe(0);
   });
 
   test("a table gives its own entries, a plane exactly, and nothing outside", () => {
@@ -148,7 +148,7 @@ describe("derating", () => {
           const fit = fitDerating(
             all.map(([h]) => h),
             all.map(([, t]) => t),
-            all.map(([h, t]) => deratedRate(rated, t, h, loss, 21.1)),
+            all.map(([h, t]) => deratedRate(rated, h, t, loss, 21.1)),
           );
           expect(fit.lossFitted).toBe(true);
           expect(Math.abs(fit.lossPerDegree - loss)).toBeLessThan(1e-9);
@@ -174,11 +174,11 @@ describe("derating", () => {
           const heights = [100, 1500, ...runs.map(([h]) => h)];
           const celsius = [25, 48, ...runs.map(([, t]) => t)];
           const scatter = [1.02, 0.97, ...runs.map(([, , s]) => s)];
-          const rates = heights.map((h, i) => scatter[i]! * deratedRate(4, celsius[i]!, h, 0.008, 21.1));
+          const rates = heights.map((h, i) => scatter[i]! * deratedRate(4, h, celsius[i]!, 0.008, 21.1));
           const misfit = (rated: number, loss: number): number =>
             Math.sqrt(
               rates.reduce(
-                (sum, rate, i) => sum + Math.log(rate / deratedRate(rated, celsius[i]!, heights[i]!, loss, 21.1)) ** 2,
+                (sum, rate, i) => sum + Math.log(rate / deratedRate(rated, heights[i]!, celsius[i]!, loss, 21.1)) ** 2,
                 0,
               ) / rates.length,
             );
@@ -205,7 +205,7 @@ describe("derating", () => {
   });
 
   test("runs that cannot tell the loss keep 0.01", () => {
-    const one = fitDerating([800], [35], [deratedRate(2, 35, 800, 0.02, 21.1)]);
+    const one = fitDerating([800], [35], [deratedRate(2, 800, 35, 0.02, 21.1)]);
     expect(one.lossFitted).toBe(false);
     expect(one.lossPerDegree).toBe(0.01);
     expect(one.residual).toBeCloseTo(0, 12);

@@ -1,3 +1,4 @@
+import { defaults, inWords } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
 import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
@@ -34,9 +35,8 @@ export function fitDerating(altitudes: any[][], temperatures: any[][], rates: an
 }
 
 export const about: About = {
-  rule: "least squares of ln(rate) = ln(rated rate) + ln(rated share of DERATED_RATE), rated at 21.1 °C; residual = root mean square misfit of ln(rate)",
-  range:
-    "Rates above 0; the loss found is 0 or more. One run, none above 21.1 °C, or all equally warm keep the loss of 0.01. A residual of 0.05 means that the runs scatter by about 5 %.",
+  rule: `least squares of ln(rate) = ln(rated rate) + ln(rated share of DERATED_RATE), rated at ${inWords(defaults.rated_temperature)}; residual = root mean square misfit of ln(rate)`,
+  range: `Rates above 0; the loss found is 0 or more. One run, none above ${inWords(defaults.rated_temperature)}, or all equally warm keep the loss of ${inWords(defaults.loss_per_degree)}, which is then not your plant's. A residual of 0.05 means that the runs scatter by about 5 %.`,
   source: "Non-linear least squares, any textbook of statistics, on the own planning rule of DERATED_RATE",
   examples: [
     {
@@ -53,10 +53,11 @@ export const about: About = {
       formula: "=OXYGEN.FIT_DERATING({0},{15},{1.8})",
       result: [
         ["rated rate", "loss per degree", "residual"],
-        [1.8, 0.01, 0],
+        [1.8, defaults.loss_per_degree.value, 0],
       ],
       tolerance: 1e-9,
-      note: "One cool run can't tell the loss: 0.01 is kept",
+      note: "One cool run can't tell the loss: the default is kept",
+      source: "The rule stated",
     },
   ],
   seeAlso: ["DERATED_RATE", "RATE_FROM_TABLE"],

@@ -100,7 +100,7 @@ const kindRow = (at: number): CellDescription[] => {
     { ...cell(availabilities[at]!, "share of time it works", "", 0.01, 1), format: formats.percent },
     ...(at === 0
       ? [
-          tableCell(`=OXYGEN.DERATED_RATE(B${address}:B${kindRows.last},Hottest,Altitude,LossPerDegree)`, {
+          tableCell(`=OXYGEN.DERATED_RATE(B${address}:B${kindRows.last},Altitude,Hottest,LossPerDegree)`, {
             format: formats.twoDecimals,
             spill: { formats: [formats.twoDecimals], room: kinds.length },
           }),

@@ -102,7 +102,7 @@ export const sensitivitySheet: SheetDescription = {
       ]),
     ),
     [`B${firstRow}`]: tableCell(
-      `=OXYGEN.PLANTS_NEEDED(DailyGas,OXYGEN.DERATED_RATE(RatedHere,B11:H11,A${firstRow}:A${lastRow},LossPerDegree),SparePlants,WorksHere,DrawRatio)`,
+      `=OXYGEN.PLANTS_NEEDED(DailyGas,OXYGEN.DERATED_RATE(RatedHere,A${firstRow}:A${lastRow},B11:H11,LossPerDegree),SparePlants,WorksHere,DrawRatio)`,
       { align: "center", spill: { formats: [formats.whole], room: altitudes.length } },
     ),
     [`A${lastRow + 2}`]: note(

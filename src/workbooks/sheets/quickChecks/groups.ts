@@ -71,8 +71,8 @@ export const groups: readonly Group[] = [
         words: "What do heat and height leave of the make?",
         entries: [
           quantity("Rated make", "L/h", small.ratedRate, 0.01, 1000, { units: "30 L/day" }),
-          temperature("Hottest in the room", "95 °F"),
           altitude("1000 ft"),
+          temperature("Hottest in the room", "95 °F"),
         ],
         formula: "=OXYGEN.DERATED_RATE({1},{2},{3})",
         answer: "Make here, estimate",

@@ -90,7 +90,7 @@ export const siteAndPlants: SheetDescription = {
       ]),
     ]),
     C12: {
-      ...tableCell("=OXYGEN.DERATED_RATE(C11:D11,B12:B23,Altitude,LossPerDegree)"),
+      ...tableCell("=OXYGEN.DERATED_RATE(C11:D11,Altitude,B12:B23,LossPerDegree)"),
       spill: { formats: [formats.twoDecimals], room: 12 },
     },
     E12: { ...tableCell("=24*(Inputs!B27*C12:C23+Inputs!B28*D12:D23)"), spill: { formats: [formats.whole], room: 12 } },
