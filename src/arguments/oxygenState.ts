@@ -1,14 +1,12 @@
 import { zeroCelsius } from "../models/referenceConditions";
 import { cylinderPressureRange, cylinderTemperatureRange } from "../models/cylinder";
 import { formatNumber } from "./argument";
-import { gaugeBar, measured } from "./quantity";
+import { measured } from "./quantity";
 import { measures } from "./units";
 
-// Ends as a gauge shows them: 0.5, 25 and 301.325 bar absolute less 1.01325 bar.
+// Ends as a gauge shows them: 0.5 and 25 bar absolute less 1.01325 bar.
 const leastVessel = -0.51325;
 const mostVessel = 23.98675;
-const leastGas = -0.51325;
-const mostGas = 300.31175;
 
 /** Pressure of a vessel with liquid and vapour [bar gauge], 0.5 to 25 bar absolute. */
 export const vesselGauge = measured(measures.gaugePressure).within(
@@ -35,15 +33,21 @@ export const reliefGauge = measured(measures.gaugePressure)
   .within(0, mostVessel, `between 0 and ${mostVessel} bar gauge (up to 25 bar absolute)`)
   .doubted(looksLikePsi);
 
-/** Pressure of gaseous oxygen [bar gauge], 0.5 to 301.325 bar absolute. */
+const { least: leastGas, most: mostGas } = cylinderPressureRange;
+
+/** Pressure of gaseous oxygen [bar gauge], in a cylinder too; 0.5 to 301.325 bar absolute. */
 export const gasGauge = measured(measures.gaugePressure).within(
   leastGas,
   mostGas,
   `between ${leastGas} and ${mostGas} bar gauge (0.5 to 301.325 bar absolute)`,
 );
 
-/** Pressure of a cylinder [bar gauge], 0 to 300. */
-export const cylinderGauge = gaugeBar.between(cylinderPressureRange.least, cylinderPressureRange.most);
+/** Words on the range of `gasGauge` and `gasCelsius`. */
+export const gasRange = "0.5 to 301.325 bar absolute and −40 to 60 °C";
+
+/** Words on what the properties of gas are those of. */
+export const pureOxygenGas =
+  "Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.";
 
 /** Temperature of gaseous oxygen [°C], −40 to 60. */
 export const gasCelsius = measured(measures.temperature).between(

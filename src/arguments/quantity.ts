@@ -47,7 +47,9 @@ function readText(
     const elsewhere = measuredBy(unit);
     if (elsewhere && elsewhere !== measure?.name)
       return { problem: `${quoteCell(text)} is ${elsewhere}; ${wanted}${measure?.elsewhere?.(elsewhere) ?? ""}` };
-    return { problem: `${quoteCell(text)}: the unit ${quoteCell(unit)} is not known here; ${wanted}` };
+    return {
+      problem: `${quoteCell(text)}: the unit ${quoteCell(unit)} is not known here; ${wanted}${measure?.unknown?.(unitKey(unit)) ?? ""}`,
+    };
   }
   const value = convert(amount, conversion);
   const thousandfold = convert(amount * 1000, conversion);
@@ -64,6 +66,8 @@ interface Limits {
   readonly max: number;
   /** Completes "must be …". */
   readonly words: string;
+  /** Follows the number where it is above the range. */
+  readonly above?: string;
   /** Ends that belong to the range: a number beyond one by rounding only, as 0.3 − 0.1 − 0.2 is below 0, is taken for it. */
   readonly ends?: readonly number[];
 }
@@ -166,9 +170,10 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
     return this.changed({ limits: { min: Math.max(min, limits.min), max: Math.min(max, limits.max), words, ends } });
   }
 
-  /** Limits with words of their own, which complete "must be …". */
-  within(min: number, max: number, words: string): Quantity<T> {
-    return this.limited(min, max, words);
+  /** Limits with words of their own, which complete "must be …"; `above` follows a number that is too large. */
+  within(min: number, max: number, words: string, above?: string): Quantity<T> {
+    const limited = this.limited(min, max, words);
+    return above === undefined ? limited : limited.changed({ limits: { ...limited.settings.limits, above } });
   }
 
   /** More than 0: a 0 would be impossible. */
@@ -280,7 +285,8 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
     const { limits } = this.settings;
     const outside = (issue: { input?: unknown }): string => {
       const value = issue.input as number;
-      return `must be ${limits.words}${this.percentHint(value) || `; this is ${quoteNumber(value)}`}`;
+      const above = limits.above !== undefined && value > limits.max ? `: ${limits.above}` : "";
+      return `must be ${limits.words}${this.percentHint(value) || `; this is ${quoteNumber(value)}`}${above}`;
     };
     const read = z.transform((cell: unknown, context) => {
       const problem = (message: string): never => {
@@ -333,7 +339,8 @@ const largestCylinder = 250;
 export const waterVolume = measured(measures.vesselVolume).within(
   Number.MIN_VALUE,
   largestCylinder,
-  `more than 0 and at most ${largestCylinder} L; is this the gas content? The water volume stands on the shoulder of the cylinder, and a bundle is counted cylinder by cylinder`,
+  `more than 0 and at most ${largestCylinder} L`,
+  "is this the gas content? The water volume is stamped on the shoulder of the cylinder, and a bundle is counted cylinder by cylinder",
 );
 /** Water volume of a bank of cylinders [L]; more than 0. */
 export const bankVolume = measured(measures.vesselVolume).positive();

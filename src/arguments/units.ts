@@ -43,6 +43,8 @@ export interface Measure {
   readonly mistakenFor?: string;
   /** Further words where the unit given measures something else. */
   readonly elsewhere?: (name: string) => string;
+  /** Further words on a unit, normalised by `unitKey`, that is not read but often given. */
+  readonly unknown?: (unit: string) => string;
 }
 
 /** Spellings are compared without case, spaces, superscripts or full stops. */
@@ -69,7 +71,7 @@ function measure(
   unit: string,
   offer: string,
   spellings: () => Spellings,
-  more: Pick<Measure, "mistakenFor" | "elsewhere"> = {},
+  more: Pick<Measure, "mistakenFor" | "elsewhere" | "unknown"> = {},
 ): Measure {
   let units: ReadonlyMap<string, Conversion> | undefined;
   return {
@@ -120,7 +122,12 @@ const durations = (base: number): Spellings => ({
 
 export const measures = {
   liquid: measure("liquid", "an amount of liquid", "L", "L or gal", () => liquidAmounts),
-  gas: measure("gas", "an amount of gas", "L", "L, m3 or ft3", () => gasAmounts),
+  gas: measure("gas", "an amount of gas", "L", "L, m3 or ft3", () => gasAmounts, {
+    unknown: (unit) =>
+      unit === "nm3" || unit === "nl" || unit === "sm3" || unit === "scf"
+        ? "; a normal or standard volume is stated at a temperature of its own: write m3, L or ft3 and restate it with GAS_RESTATED"
+        : "",
+  }),
   vesselVolume: measure("water volume", "a volume", "L", "L, m3 or ft3", () => gasAmounts),
   room: measure("room volume", "a room volume", "m³", "m3 or ft3", () => ({
     "m3 cum": 1,

@@ -5,7 +5,7 @@
 
 /** Of a pressure read on a gauge. 1.01325 bar less the 0.7011 bar of ISO 2533:1975 at 3000 m is 0.31 bar. */
 export const gaugeAtAltitude =
-  "A gauge on high ground reads too much for this, by 0.31 bar at 3000 m: correct it with GAUGE_CORRECTED.";
+  "A gauge on high ground reads too much for this, by 0.31 bar at 3000 m: take every reading, also the 0 of an open vessel, through GAUGE_CORRECTED.";
 
 /** Of the default of draw_ratio. */
 export const drawRatioOfPortables =

@@ -43,3 +43,10 @@ export const airDensity = (altitude: number, temperatureC: number): number =>
 /** That density over 1.225 kg/m³. */
 export const airDensityRatio = (altitude: number, temperatureC: number): number =>
   airDensity(altitude, temperatureC) / seaLevelAirDensity;
+
+/**
+ * What a gauge read at an altitude [m] shows [bar] as gauge over 1.01325 bar: a gauge shows the pressure above the air
+ * about it, and the standard air there is thinner.
+ */
+export const gaugeCorrected = (pressure: number, altitude: number): number =>
+  pressure - (seaLevelPressure - airPressure(altitude)) / 100;

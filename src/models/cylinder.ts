@@ -7,8 +7,8 @@ import {
   zeroCelsius,
 } from "./oxygen";
 
-/** bar gauge: 1 to 301.4 bar absolute, where the gas is checked against published values */
-export const cylinderPressureRange = { least: 0, most: 300 } as const;
+/** bar gauge: 0.5 to 301.325 bar absolute, so that a cylinder open to thin air reads; up to 300 bar absolute checked against published values */
+export const cylinderPressureRange = { least: -0.51325, most: 300.31175 } as const;
 /** °C */
 export const cylinderTemperatureRange = { least: -40, most: 60 } as const;
 
@@ -66,6 +66,30 @@ export const gasToFill = (
   temperatureC: number,
 ): number =>
   cylinderContent(waterVolume, toPressure, temperatureC) - cylinderContent(waterVolume, fromPressure, temperatureC);
+
+/**
+ * Words on gas hotter than stated: its density at 21.1 °C over that at 30, 40 and 50 °C, 50 to 300 bar gauge, by the
+ * equation of state.
+ */
+export const hotGas =
+  "Gas hotter than the temperature given makes this too much: reckoned at 21.1 °C, by up to 4 % where it is 30 °C, 9 % at 40 °C and 14 % at 50 °C.";
+
+/**
+ * Minutes that a cylinder lasts at a flow, down to the pressure that is kept; 0 at or below that.
+ *
+ * @param waterVolume L
+ * @param pressure bar gauge
+ * @param flow L/min of gas
+ * @param keepPressure bar gauge
+ * @param temperatureC °C
+ */
+export const minutesOnCylinder = (
+  waterVolume: number,
+  pressure: number,
+  flow: number,
+  keepPressure: number,
+  temperatureC: number,
+): number => (pressure <= keepPressure ? 0 : gasToFill(waterVolume, keepPressure, pressure, temperatureC) / flow);
 
 export interface CascadeStep {
   /** Place of the bank in the list given, from 0 */

@@ -1,3 +1,4 @@
+import { countAtLevel, poisson } from "./counts";
 import { cutDownThings, roundUpThings } from "./wholeNumbers";
 
 /**
@@ -21,3 +22,18 @@ export const cylindersNeeded = (gas: number, content: number, keepShare: number)
 /** Whole cylinders filled in some hours [h]; each booster fills one after the other, with a change [min] for every one. */
 export const cylindersFilled = (hours: number, fillMinutes: number, changeMinutes: number, boosters: number): number =>
   cutDownThings((hours * 60) / (fillMinutes + changeMinutes)) * boosters;
+
+/** Cylinders away for filling and carrying, on average: used a day × days until each is back full. */
+export const meanAway = (usedPerDay: number, turnaroundDays: number): number => usedPerDay * turnaroundDays;
+
+/**
+ * Cylinders to own so that a share of days finds a full one: Palm's theorem. Where cylinders are used up at random at a
+ * steady mean and each is away for a time of any distribution, those away are Poisson of the mean number away; the
+ * cylinders in use come on top.
+ *
+ * @param level above 0 and under 1
+ */
+export const cylindersToOwn = (usedPerDay: number, turnaroundDays: number, level: number, inUse: number): number => {
+  const mean = meanAway(usedPerDay, turnaroundDays);
+  return roundUpThings(inUse) + (mean === 0 ? 0 : countAtLevel(poisson(mean), level));
+};

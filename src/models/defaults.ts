@@ -74,6 +74,13 @@ export const defaults = {
     "largest liquid share at relief pressure: 49 CFR 173.318 filling limits; from memory",
   ),
   economiser: row(false, "", neutral),
+  to_temperature: row(gasReferenceCelsius, "°C", referenceGas),
+  in_use: row(0, "", neutral),
+  keep_pressure: row(
+    14,
+    "bar",
+    "safe residual of cylinder duration rules: 200 psi, 13.8 bar (emergency-medical teaching texts), rounded up",
+  ),
   keep_psi: row(200, "psi", "safe residual of cylinder duration rules: 200 psi (emergency-medical teaching texts)"),
   keep_share: row(0.1, "fraction", own),
   change_minutes: row(5, "min", own),

@@ -16,3 +16,7 @@ const rounding = 1e-12;
 /** Names of every class that a content of oxygen [fraction by volume] meets. */
 export const purityClasses = (purity: number): string[] =>
   classes.filter(({ least, most }) => purity >= least - rounding && purity <= most + rounding).map(({ name }) => name);
+
+/** Purity of two streams of gas brought together; flows at the same reference conditions, not both 0. */
+export const blendedPurity = (flow1: number, purity1: number, flow2: number, purity2: number): number =>
+  (flow1 * purity1 + flow2 * purity2) / (flow1 + flow2);

@@ -25,4 +25,8 @@ export const synonyms: readonly (readonly string[])[] = [
   ["move", "transport", "ship", "lift"],
   ["cost", "price", "money"],
   ["date", "day", "when"],
+  ["own", "buy", "purchase", "fleet"],
+  ["gauge", "manometer", "dial"],
+  ["restated", "nm3", "normal cubic metre", "standard cubic foot", "scf"],
+  ["blended", "blend", "mixture", "manifold"],
 ];

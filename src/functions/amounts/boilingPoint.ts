@@ -3,6 +3,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { vesselGauge } from "../../arguments/oxygenState";
 import { boilingPoint as boilingAt } from "../../models/amounts";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 
 export const args = cellArguments({ pressure: vesselGauge.default(defaults.pressure) });
 
@@ -19,8 +20,7 @@ export function boilingPoint(pressure?: any[][]): any[][] {
 
 export const about: About = {
   rule: "saturation temperature at pressure + 1.01325 bar",
-  range:
-    "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and boils over a small range instead of at one temperature.",
+  range: `Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen and boils over a small range instead of at one temperature.`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
     {

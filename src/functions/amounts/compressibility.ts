@@ -1,8 +1,9 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { gasCelsius, gasGauge } from "../../arguments/oxygenState";
+import { gasCelsius, gasGauge, gasRange, pureOxygenGas } from "../../arguments/oxygenState";
 import { compressibilityAt } from "../../models/amounts";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 
 export const args = cellArguments({
   pressure: gasGauge,
@@ -23,8 +24,7 @@ export function compressibility(pressure: any[][], temperature?: any[][]): any[]
 
 export const about: About = {
   rule: "Z = absolute pressure / (density × 259.8 J/(kg·K) × absolute temperature)",
-  range:
-    "Bar gauge; 1 to 301.4 bar absolute and −40 to 60 °C, outside is #VALUE!. Below 1 a cylinder holds more than the ideal gas law says. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
+  range: `Bar gauge; ${gasRange}, outside is #VALUE!. Below 1 a cylinder holds more than the ideal gas law says. ${gaugeAtAltitude} ${pureOxygenGas}`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
     {

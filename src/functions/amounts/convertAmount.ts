@@ -2,7 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { amountUnit } from "../../arguments/amountUnit";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { gasCelsius } from "../../arguments/oxygenState";
+import { gasCelsius, pureOxygenGas } from "../../arguments/oxygenState";
 import { sameUnit } from "../../arguments/quantity";
 import { convertAmount as convert } from "../../models/amounts";
 
@@ -31,8 +31,7 @@ export function convertAmount(amount: any[][], from: any[][], to: any[][], gas_t
 
 export const about: About = {
   rule: "amount × kilograms in one of the first unit / kilograms in one of the second",
-  range:
-    "Gas at −40 to 60 °C, outside is #VALUE!. The gallon is the US gallon. A bare L or m3 is refused: say liquid or gas, which differ some 860 times. Some trades refer gas to 0, 15 or 20 °C: give that temperature. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
+  range: `Gas at −40 to 60 °C, outside is #VALUE!. The gallon is the US gallon. A bare L or m3 is refused: say liquid or gas, which differ some 860 times. Some trades refer gas to 0, 15 or 20 °C: give that temperature; GAS_RESTATED goes from one to another. ${pureOxygenGas}`,
   source:
     "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen); NIST SP 811 (2008), appendix B.8, for the units",
   examples: [
@@ -58,7 +57,15 @@ export const about: About = {
       formula: '=OXYGEN.CONVERT_AMOUNT(10,"L","kg")',
       result: { error: "#VALUE!", words: 'from is "L"' },
       note: "Liquid or gas?",
+      source: "The units it takes",
+    },
+    {
+      formula: '=OXYGEN.CONVERT_AMOUNT(25,"liquid L","gas m3",0)',
+      result: 19.96406,
+      tolerance: 0.002,
+      note: "As a trade counts it that refers gas to 0 °C",
+      source: "Schmidt & Wagner 1985, computed with CoolProp outside this project",
     },
   ],
-  seeAlso: ["GAS_FROM_LIQUID", "LIQUID_FROM_GAS", "LIQUID_MASS"],
+  seeAlso: ["GAS_RESTATED", "GAS_FROM_LIQUID", "LIQUID_FROM_GAS", "LIQUID_MASS"],
 };

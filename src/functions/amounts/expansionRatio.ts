@@ -1,8 +1,9 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { gasCelsius, gasGauge, vesselGauge } from "../../arguments/oxygenState";
+import { gasCelsius, gasGauge, gasRange, pureOxygenGas, vesselGauge } from "../../arguments/oxygenState";
 import { gasFromALitre } from "../../models/amounts";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 
 export const args = cellArguments({
   pressure: vesselGauge.default(defaults.pressure),
@@ -27,8 +28,7 @@ export function expansionRatio(pressure?: any[][], gas_temperature?: any[][], ga
 
 export const about: About = {
   rule: "density of the liquid / density of the gas",
-  range:
-    "Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas 1 to 301.4 bar absolute and −40 to 60 °C; outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
+  range: `Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas ${gasRange}; outside is #VALUE!. ${gaugeAtAltitude} ${pureOxygenGas}`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
     {
@@ -42,6 +42,13 @@ export const about: About = {
       result: 857.2611,
       tolerance: 0.1,
       source: "Schmidt & Wagner 1985, evaluated independently",
+    },
+    {
+      formula: "=OXYGEN.EXPANSION_RATIO(1.5,25,4)",
+      result: 168.141,
+      tolerance: 0.02,
+      note: "Out of a vessel at 1.5 bar into a pipe at 4 bar and 25 °C",
+      source: "Schmidt & Wagner 1985, computed with CoolProp outside this project",
     },
   ],
   seeAlso: ["GAS_FROM_LIQUID", "LIQUID_FROM_GAS", "SPILL_OXYGEN"],

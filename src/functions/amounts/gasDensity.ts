@@ -1,8 +1,9 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { gasCelsius, gasGauge } from "../../arguments/oxygenState";
+import { gasCelsius, gasGauge, gasRange, pureOxygenGas } from "../../arguments/oxygenState";
 import { gasDensityAt } from "../../models/amounts";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 
 export const args = cellArguments({
   pressure: gasGauge.default(defaults.pressure),
@@ -23,8 +24,7 @@ export function gasDensity(pressure?: any[][], temperature?: any[][]): any[][] {
 
 export const about: About = {
   rule: "density at pressure + 1.01325 bar and the temperature, by the equation of state",
-  range:
-    "Bar gauge; 1 to 301.4 bar absolute and −40 to 60 °C, outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
+  range: `Bar gauge; ${gasRange}, outside is #VALUE!. ${gaugeAtAltitude} ${pureOxygenGas}`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
     {
@@ -38,6 +38,13 @@ export const about: About = {
       result: [[1.429033], [1.354364], [1.308786]],
       tolerance: 0.0001,
       source: "Schmidt & Wagner 1985, evaluated independently",
+    },
+    {
+      formula: "=OXYGEN.GAS_DENSITY({4;-0.5},{15;21.1})",
+      result: [[6.721073], [0.6715377]],
+      tolerance: 0.001,
+      note: "In a pipe at 4 bar, and in thin air",
+      source: "Schmidt & Wagner 1985, computed with CoolProp outside this project",
     },
   ],
   seeAlso: ["COMPRESSIBILITY", "LIQUID_DENSITY", "EXPANSION_RATIO"],

@@ -1,9 +1,10 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { gasCelsius, gasGauge, liquidGauge } from "../../arguments/oxygenState";
+import { gasCelsius, gasGauge, gasRange, liquidGauge, pureOxygenGas } from "../../arguments/oxygenState";
 import { litres } from "../../arguments/quantity";
 import { gasFromALitre } from "../../models/amounts";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 
 export const args = cellArguments({
   liquid: litres,
@@ -37,8 +38,7 @@ export function gasFromLiquid(
 
 export const about: About = {
   rule: "liquid × density of the liquid / density of the gas",
-  range:
-    "Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas 1 to 301.4 bar absolute and −40 to 60 °C; outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas.",
+  range: `Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas ${gasRange}; outside is #VALUE!. ${gaugeAtAltitude} ${pureOxygenGas}`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
     {
@@ -54,6 +54,13 @@ export const about: About = {
       source: "International Fire Code 2018, table G101.2: 1 gal is 115.05 ft³",
     },
     { formula: "=OXYGEN.GAS_FROM_LIQUID(1,0,15)", result: 843.2, tolerance: 1, source: "861 × 288.15/294.25" },
+    {
+      formula: '=OXYGEN.GAS_FROM_LIQUID(30,"22 psi",15,4)',
+      result: 4870.364,
+      tolerance: 0.5,
+      note: "Out of a vessel at 22 psi into a pipe at 4 bar and 15 °C",
+      source: "Schmidt & Wagner 1985, computed with CoolProp outside this project",
+    },
   ],
   seeAlso: ["LIQUID_FROM_GAS", "EXPANSION_RATIO", "CONVERT_AMOUNT"],
   caution:

@@ -1,9 +1,10 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { gasCelsius, gasGauge, liquidGauge } from "../../arguments/oxygenState";
+import { gasCelsius, gasGauge, gasRange, liquidGauge, pureOxygenGas } from "../../arguments/oxygenState";
 import { gasLitres } from "../../arguments/quantity";
 import { gasFromALitre } from "../../models/amounts";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 
 export const args = cellArguments({
   gas: gasLitres,
@@ -37,8 +38,7 @@ export function liquidFromGas(
 
 export const about: About = {
   rule: "gas × density of the gas / density of the liquid",
-  range:
-    "Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas 1 to 301.4 bar absolute and −40 to 60 °C; outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen and differs by about 1 % as gas. No transfer loss is in it: see GROSS_DRAW.",
+  range: `Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas ${gasRange}; outside is #VALUE!. ${gaugeAtAltitude} ${pureOxygenGas} No transfer loss is in it: see GROSS_DRAW.`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
     {
@@ -52,6 +52,13 @@ export const about: About = {
       result: 3.29,
       tolerance: 0.005,
       source: "International Fire Code 2018, table G101.2: 100 ft³ is 0.869 gal of liquid",
+    },
+    {
+      formula: '=OXYGEN.LIQUID_FROM_GAS(5000,"22 psi",15,4)',
+      result: 30.7985,
+      tolerance: 0.003,
+      note: "Gas in a pipe at 4 bar and 15 °C, liquid in a vessel at 22 psi",
+      source: "Schmidt & Wagner 1985, computed with CoolProp outside this project",
     },
   ],
   seeAlso: ["GAS_FROM_LIQUID", "EXPANSION_RATIO", "GROSS_DRAW"],

@@ -4,6 +4,7 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { liquidGauge } from "../../arguments/oxygenState";
 import { kilograms } from "../../arguments/quantity";
 import { liquidDensity } from "../../models/amounts";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 
 export const args = cellArguments({
   mass: kilograms,
@@ -24,8 +25,7 @@ export function liquidFromMass(mass: any[][], pressure?: any[][]): any[][] {
 
 export const about: About = {
   rule: "mass / density of the saturated liquid",
-  range:
-    "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Mass of the liquid without its vessel; for a vessel on a scale see LEVEL_FROM_WEIGHT. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
+  range: `Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Mass of the liquid without its vessel; for a vessel on a scale see LEVEL_FROM_WEIGHT. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen.`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
     {
@@ -39,6 +39,12 @@ export const about: About = {
       result: 20,
       tolerance: 0.001,
       source: "Schmidt & Wagner 1985, evaluated independently",
+    },
+    {
+      formula: "=OXYGEN.LIQUID_FROM_MASS(60,1.5)",
+      result: 54.96736,
+      tolerance: 0.005,
+      source: "Schmidt & Wagner 1985, computed with CoolProp outside this project",
     },
   ],
   seeAlso: ["LIQUID_MASS", "LEVEL_FROM_WEIGHT", "CONVERT_AMOUNT"],

@@ -23,14 +23,23 @@ export const about: About = {
   source:
     "Monographs Oxygen and Oxygen 93 per cent of the European Pharmacopoeia and the United States Pharmacopeia; 99.5, 99.0 and 90 to 96 % read in transcriptions and notices of them, 90 to 96 % of the USP from memory",
   examples: [
-    { formula: "=OXYGEN.PURITY_CLASS(0.93)", result: "oxygen 93 (Ph. Eur., USP)" },
-    { formula: '=OXYGEN.PURITY_CLASS("99.5%")', result: "oxygen (Ph. Eur.); oxygen (USP)" },
+    {
+      formula: "=OXYGEN.PURITY_CLASS(0.93)",
+      result: "oxygen 93 (Ph. Eur., USP)",
+      source: "0.90 to 0.96 of the monographs",
+    },
+    {
+      formula: '=OXYGEN.PURITY_CLASS("99.5%")',
+      result: "oxygen (Ph. Eur.); oxygen (USP)",
+      source: "99.5 and 99.0 % of the monographs",
+    },
     {
       formula: "=OXYGEN.PURITY_CLASS({0.99;0.97;0.89})",
       result: [["oxygen (USP)"], ["outside every class"], ["outside every class"]],
+      source: "The limits of the monographs",
     },
   ],
-  seeAlso: ["PURE_OXYGEN", "SOURCE_FLOW", "CAUTIONS"],
+  seeAlso: ["BLENDED_PURITY", "PURE_OXYGEN", "SOURCE_FLOW", "CAUTIONS"],
   caution:
     "No release test: whether a gas may be given to patients is for the pharmacist and the local authority to say, and the clinician decides on its use.",
 };

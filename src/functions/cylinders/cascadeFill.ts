@@ -2,15 +2,16 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
 import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
-import { cylinderGauge, gasCelsius } from "../../arguments/oxygenState";
-import { waterVolume } from "../../arguments/quantity";
+import { gasCelsius, gasGauge, gasRange } from "../../arguments/oxygenState";
+import { bankVolume, waterVolume } from "../../arguments/quantity";
+import { blankAsZero, gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 import { cascadeFill as fill } from "../../models/cylinder";
 
 export const args = tableArguments({
   water_volume: waterVolume,
-  pressure: cylinderGauge,
-  bank_volumes: column(waterVolume),
-  bank_pressures: column(cylinderGauge),
+  pressure: gasGauge,
+  bank_volumes: column(bankVolume),
+  bank_pressures: column(gasGauge),
   temperature: gasCelsius.default(defaults.temperature),
 });
 
@@ -46,8 +47,7 @@ export function cascadeFill(
 
 export const about: About = {
   rule: "lowest bank first: density after = (cylinder volume × its density + bank volume × its density) / both volumes, at one temperature",
-  range:
-    "0 to 300 bar gauge and −40 to 60 °C; outside is #VALUE!. A bank that is not above the cylinder is not opened and is listed unchanged; equal banks go in list order. Settled pressures: while filling, the cylinder is warmer.",
+  range: `Bar gauge; ${gasRange}, outside is #VALUE!. A bank may hold more than one cylinder: give their volume together. A bank that is not above the cylinder is not opened and is listed unchanged; equal banks go in list order. Settled pressures: while filling, the cylinder is warmer and shows more. ${gaugeAtAltitude} ${blankAsZero}`,
   source: "Mass balance; equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",
   examples: [
     {
@@ -68,6 +68,17 @@ export const about: About = {
         [2, 80, 80],
       ],
       note: "No bank is above the cylinder: none is opened",
+      source: "The rule stated",
+    },
+    {
+      formula: "=OXYGEN.CASCADE_FILL(10.2,15,{46.7},{140},35)",
+      result: [
+        ["bank", "bank after", "cylinder after"],
+        [1, 117.7447, 117.7447],
+      ],
+      tolerance: 0.03,
+      note: "Settled on a hot day; at 21.1 °C it would be 117.93 bar",
+      source: "Schmidt & Wagner 1985, computed with CoolProp outside this project",
     },
   ],
   seeAlso: ["CYLINDER_CONTENT", "CYLINDER_FILL_MINUTES", "SETTLED_PRESSURE"],

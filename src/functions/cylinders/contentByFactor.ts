@@ -1,8 +1,9 @@
-import { defaults } from "../../models/defaults";
+import { defaults, inWords } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { cylinderFactor } from "../../arguments/factor";
 import { gaugePsi } from "../../arguments/quantity";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 import { contentByFactor as contentOf, sizeFactors } from "../../models/cylinderUse";
 
 export const args = cellArguments({
@@ -28,8 +29,7 @@ export function contentByFactor(pressure_psi: any[][], factor: any[][], keep_psi
 
 export const about: About = {
   rule: "max(0, pressure − keep) × factor; D 0.16, E 0.28, M 1.56, H and K 3.14 L/psi",
-  range:
-    "Factor above 0; at or below the reserve the answer is 0. The reserve is in it, so CYLINDER_MINUTES takes it with keep share 0. Beside the real gas of CYLINDER_CONTENT in a 244 ft³ cylinder it says 9 % less than a full one holds and 19 % less at 1000 psi; that caution is the reserve alone: with keep 0 the straight line says up to 2 % too much when a quarter full.",
+  range: `Factor above 0; at or below the reserve the answer is 0. The reserve is in it, so CYLINDER_MINUTES takes it with keep share 0. The straight line says more than the real gas that flows out above ${inWords(defaults.keep_psi)}: at 21.1 °C nothing too much when full, 2 % at 1000 psi, 5 % near the reserve; with gas at 40 °C 9 to 13 %. MINUTES_ON_CYLINDER takes temperature and real gas into account. ${gaugeAtAltitude}`,
   source: "Cylinder factors and the 200 psi residual of respiratory-care and emergency-medical teaching texts",
   examples: [
     {
@@ -44,9 +44,9 @@ export const about: About = {
       note: "At 2 L/min that is 140 minutes",
       source: "Worked example of respiratory-therapy study notes",
     },
-    { formula: "=OXYGEN.CONTENT_BY_FACTOR(150,0.28)", result: 0, note: "Below the reserve" },
+    { formula: "=OXYGEN.CONTENT_BY_FACTOR(150,0.28)", result: 0, note: "Below the reserve", source: "The rule stated" },
   ],
-  seeAlso: ["CYLINDER_CONTENT", "CYLINDER_MINUTES"],
+  seeAlso: ["MINUTES_ON_CYLINDER", "CYLINDER_CONTENT", "CYLINDER_MINUTES"],
   caution:
     "A bedside estimate: letters of sizes differ between countries and makers. Change the cylinder before the reserve, and keep the next one at hand.",
 };

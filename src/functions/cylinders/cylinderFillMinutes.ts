@@ -2,16 +2,17 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { cylinderGauge, gasCelsius } from "../../arguments/oxygenState";
+import { gasCelsius, gasGauge, gasRange } from "../../arguments/oxygenState";
 import { litresPerMinute, waterVolume } from "../../arguments/quantity";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 import { invalid } from "../../cells/cellValues";
 import { gasToFill } from "../../models/cylinder";
 import { exceeds } from "../../models/exceeds";
 
 export const args = cellArguments({
   water_volume: waterVolume,
-  from_pressure: cylinderGauge,
-  to_pressure: cylinderGauge,
+  from_pressure: gasGauge,
+  to_pressure: gasGauge,
   fill_flow: litresPerMinute.positive(),
   temperature: gasCelsius.default(defaults.temperature),
 });
@@ -46,8 +47,7 @@ export function cylinderFillMinutes(
 
 export const about: About = {
   rule: "(content at the end pressure − content at the start pressure) / fill flow",
-  range:
-    "0 to 300 bar gauge and −40 to 60 °C; an end below the start is #VALUE!. A booster can't pass on more than the plant supplies: enter the smaller flow. Time to cool is not in it.",
+  range: `Bar gauge; ${gasRange}, outside and an end below the start are #VALUE!. A booster can't pass on more than the plant supplies: enter the smaller flow. Time to cool is not in it. ${gaugeAtAltitude}`,
   source: "Equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",
   examples: [
     {
@@ -56,7 +56,19 @@ export const about: About = {
       tolerance: 0.15,
       source: "Z = 0.9387 at 2015 psi and 70 °F, outside this project: (692.5 − 4.7)/11",
     },
-    { formula: "=OXYGEN.CYLINDER_FILL_MINUTES(10,100,100,11)", result: 0, note: "Full already" },
+    {
+      formula: "=OXYGEN.CYLINDER_FILL_MINUTES(10,100,100,11)",
+      result: 0,
+      note: "Full already",
+      source: "The rule stated",
+    },
+    {
+      formula: "=OXYGEN.CYLINDER_FILL_MINUTES(46.7,20,140,12,35)",
+      result: 463.2556,
+      tolerance: 0.1,
+      note: "Warm gas fills it with less: 494.9 min at 21.1 °C",
+      source: "Schmidt & Wagner 1985, computed with CoolProp outside this project",
+    },
   ],
   seeAlso: ["CYLINDERS_PER_DAY", "CYLINDER_CONTENT", "CASCADE_FILL"],
   caution:

@@ -31,10 +31,14 @@ export const about: About = {
     "Content above 0; keep share from 0 to under 1. No gas takes no cylinder. A content of CYLINDER_CONTENT counts what can't leave the cylinder, about one water volume: keep share 0 would count on it.",
   source: "Plain arithmetic; the reserve of a tenth is an own planning default",
   examples: [
-    { formula: "=OXYGEN.CYLINDERS_NEEDED(7000,1000)", result: 8, note: "900 L are used of each: 7.8, up to 8" },
+    {
+      formula: "=OXYGEN.CYLINDERS_NEEDED(7000,1000)",
+      result: Math.ceil(7000 / (1000 * (1 - defaults.keep_share.value))),
+      source: "7000/(1000 × (1 − keep share)), rounded up",
+    },
     { formula: "=OXYGEN.CYLINDERS_NEEDED(2160000,7000,0)", result: 309, source: "2160/7 = 308.57, rounded up" },
   ],
-  seeAlso: ["CYLINDER_MINUTES", "DEMAND_TABLE", "JOURNEY_GAS"],
+  seeAlso: ["CYLINDERS_TO_OWN", "CYLINDER_MINUTES", "DEMAND_TABLE", "JOURNEY_GAS"],
   caution:
     "A planning figure: bring spare cylinders and regulators, secured upright for the journey as the carrier and local rules ask.",
 };

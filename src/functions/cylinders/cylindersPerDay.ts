@@ -38,8 +38,18 @@ export const about: About = {
     "0 to 24 hours, fill minutes above 0. Each booster counts its own whole cylinders. Whether the plant supplies that many boosters at once is for CYLINDER_FILL_MINUTES.",
   source: "Plain arithmetic; 5 minutes for a change are an own planning default",
   examples: [
-    { formula: "=OXYGEN.CYLINDERS_PER_DAY(8,60)", result: 7, note: "480/65 = 7.4" },
-    { formula: "=OXYGEN.CYLINDERS_PER_DAY(8,60,5,2)", result: 14, note: "Two boosters of 7, not 14.8" },
+    {
+      formula: "=OXYGEN.CYLINDERS_PER_DAY(8,60)",
+      result: Math.floor(480 / (60 + defaults.change_minutes.value)),
+      source: "480/(60 + change minutes), cut down",
+    },
+    { formula: "=OXYGEN.CYLINDERS_PER_DAY(10,46,4)", result: 12, source: "600/50" },
+    {
+      formula: "=OXYGEN.CYLINDERS_PER_DAY(8,60,5,2)",
+      result: 14,
+      note: "Two boosters of 7, not 14.8",
+      source: "2 × (480/65, cut down)",
+    },
   ],
   seeAlso: ["CYLINDER_FILL_MINUTES", "CYLINDERS_NEEDED"],
   caution:

@@ -2,12 +2,13 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { cylinderGauge, gasCelsius } from "../../arguments/oxygenState";
+import { gasCelsius, gasGauge, gasRange } from "../../arguments/oxygenState";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 import { invalid } from "../../cells/cellValues";
 import { cylinderPressureRange, settledPressure as pressureOf } from "../../models/cylinder";
 
 export const args = cellArguments({
-  pressure: cylinderGauge,
+  pressure: gasGauge,
   temperature: gasCelsius,
   settled_temperature: gasCelsius.default(defaults.settled_temperature),
 });
@@ -26,25 +27,29 @@ export function settledPressure(pressure: any[][], temperature: any[][], settled
     const settled = pressureOf(given.pressure, given.temperature, given.settled_temperature);
     if (settled > cylinderPressureRange.most * (1 + 1e-9)) {
       return invalid(
-        `pressure ${formatNumber(given.pressure)} bar would settle to ${formatNumber(settled)} bar, above the 300 bar that are reckoned here`,
+        `pressure ${formatNumber(given.pressure)} bar would settle to ${formatNumber(settled)} bar, above the ${formatNumber(cylinderPressureRange.most)} bar that are reckoned here`,
       );
     }
-    if (settled < -1e-9) {
+    if (settled < cylinderPressureRange.least - 1e-9) {
       return invalid(
-        `pressure ${formatNumber(given.pressure)} bar would settle under 0 bar gauge: the cylinder is as good as empty`,
+        `pressure ${formatNumber(given.pressure)} bar would settle to ${formatNumber(settled)} bar gauge, under the 0.5 bar absolute that are reckoned here: the cylinder is empty`,
       );
     }
-    return Math.max(0, settled);
+    return Math.max(cylinderPressureRange.least, settled);
   });
 }
 
 export const about: About = {
   rule: "pressure of oxygen at the settled temperature and the density it has now (constant volume)",
-  range:
-    "0 to 300 bar gauge now and then, −40 to 60 °C; outside is #VALUE!. The cylinder's own stretch with heat is left out. The gas, not the wall, has to be at the temperature given.",
+  range: `Bar gauge; ${gasRange} now and then, outside is #VALUE!. The cylinder's own stretch with heat is left out. The gas, not the wall, has to be at the temperature given: just filled, it is hotter than the wall. ${gaugeAtAltitude}`,
   source: "Equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",
   examples: [
-    { formula: "=OXYGEN.SETTLED_PRESSURE(150,21.1)", result: 150 },
+    {
+      formula: "=OXYGEN.SETTLED_PRESSURE(150,21.1)",
+      result: 150,
+      note: "No change of temperature",
+      source: "The rule stated",
+    },
     {
       formula: '=OXYGEN.SETTLED_PRESSURE("2173.8 psi","100 °F","70 °F")',
       result: 138.93,
@@ -52,6 +57,13 @@ export const about: About = {
       note: "A warm fill that settles to 2015 psi",
       source:
         "Isochore of the equation of state, computed outside this project: 2015 psi at 70 °F is 2173.8 psi at 100 °F",
+    },
+    {
+      formula: "=OXYGEN.SETTLED_PRESSURE(140,45,10)",
+      result: 119.6192,
+      tolerance: 0.03,
+      note: "What a warm fill shows on a cold morning; at 21.1 °C it would be 126.10 bar",
+      source: "Schmidt & Wagner 1985, computed with CoolProp outside this project",
     },
   ],
   seeAlso: ["CYLINDER_PRESSURE", "CYLINDER_CONTENT"],

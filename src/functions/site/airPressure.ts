@@ -37,5 +37,5 @@ export const about: About = {
       source: "24.896 inHg at 5000 ft in printed standard-atmosphere tables, from memory",
     },
   ],
-  seeAlso: ["ALTITUDE_FROM_PRESSURE", "AIR_DENSITY_RATIO", "DERATED_RATE"],
+  seeAlso: ["ALTITUDE_FROM_PRESSURE", "GAUGE_CORRECTED", "AIR_DENSITY_RATIO", "DERATED_RATE"],
 };

@@ -93,11 +93,13 @@ export const about: About = {
       formula: "=OXYGEN.RATE_FROM_TABLE({0;500;2000},20,{0;2000},{20,40},{2,1.7;1.6,1.32})",
       result: [[2], [1.9], [1.6]],
       note: "A corner, a quarter of the way, the other corner",
+      source: "2, 2 − 0.4/4, 1.6",
     },
     {
       formula: "=OXYGEN.RATE_FROM_TABLE(2500,30,{0;2000},{20,40},{2,1.7;1.6,1.32})",
       result: { error: "#VALUE!", words: "altitude 2500 m is outside the table" },
       note: "Never extrapolated",
+      source: "The range stated",
     },
   ],
   seeAlso: ["DERATED_RATE", "FIT_DERATING"],

@@ -1,4 +1,4 @@
-import { defaults } from "../../models/defaults";
+import { defaults, inWords } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, metres } from "../../arguments/quantity";
@@ -30,14 +30,18 @@ export function siteArea(length: any[][], width: any[][], clearance?: any[][], u
 export const about: About = {
   rule: "(length + 2 × clearance) × (units × width + (units + 1) × clearance)",
   range: "Length and width above 0, at least one unit. Walkways, vessels and cylinders come on top.",
-  source: "Plain geometry; the 2 m clearance is an own planning default above the usual 1.8 m (6 ft)",
+  source: `Plain geometry; the clearance of ${inWords(defaults.clearance)} is an own planning default above the usual 1.8 m (6 ft)`,
   examples: [
-    { formula: "=OXYGEN.SITE_AREA(2,1)", result: 30, source: "(2 + 4) × (1 + 4)" },
     {
-      formula: "=OXYGEN.SITE_AREA(2,1,2,3)",
-      result: 66,
+      formula: "=OXYGEN.SITE_AREA(2,1)",
+      result: (2 + 2 * defaults.clearance.value) * (1 + 2 * defaults.clearance.value),
+      source: "(2 + 2 × clearance) × (1 + 2 × clearance)",
+    },
+    {
+      formula: "=OXYGEN.SITE_AREA(2.4,1.1,2.5,3)",
+      result: 98.42,
       note: "Three in a row with a gap between each two",
-      source: "6 × (3 + 8)",
+      source: "(2.4 + 5) × (3.3 + 10)",
     },
   ],
   seeAlso: ["SITE_CHECK", "ROOM_OXYGEN"],

@@ -69,7 +69,7 @@ export const about: About = {
   range:
     "Looks at these four things only: ignition sources, drains, traffic, load of the floor and power are for the people on the spot.",
   source:
-    "Clearance, tilt and tile: common practice, no source; asphalt counts as combustible under a liquid oxygen transfer: 29 CFR 1910.104 (from memory); wood and plastic: the same ground",
+    "Clearance, tilt and tile: common practice, no source; noncombustible surfacing where liquid oxygen may leak: 29 CFR 1910.104(b)(2)(iii) (second hand), and that asphalt counts as combustible there (from memory); wood and plastic: the same ground",
   examples: [
     {
       formula: '=OXYGEN.SITE_CHECK(2,1,"concrete",TRUE)',

@@ -39,9 +39,19 @@ export const about: About = {
   source:
     "Common practice, no source: liquid appears 2 to 3 h after a warm start; the cold limit is an own planning default",
   examples: [
-    { formula: "=OXYGEN.START_DELAY(25)", result: 3 },
-    { formula: "=OXYGEN.START_DELAY({25;10;9.9})", result: [[3], [3], [4]], note: "10 °C itself is not cold" },
-    { formula: '=OXYGEN.START_DELAY("40 °F",2,1.5)', result: 3.5, note: "4.4 °C" },
+    {
+      formula: "=OXYGEN.START_DELAY(25)",
+      result: defaults.warm_start_hours.value,
+      note: "A warm start",
+      source: "The default of warm_start_hours",
+    },
+    {
+      formula: "=OXYGEN.START_DELAY({25;5;4.9},2.5,1.5,5)",
+      result: [[2.5], [2.5], [4]],
+      note: "The limit itself is not cold",
+      source: "2.5, and 2.5 + 1.5 under the limit",
+    },
+    { formula: '=OXYGEN.START_DELAY("40 °F",2,1.5)', result: 3.5, note: "4.4 °C", source: "2 + 1.5" },
   ],
   seeAlso: ["HOURS_TO_FILL", "LIQUID_MADE", "SWITCH_ON_BY"],
 };

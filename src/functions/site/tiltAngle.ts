@@ -25,7 +25,7 @@ export const about: About = {
   range: "Rise 0 or more, run above 0; 0 to under 90°. Measure both ways across the floor and take the steeper.",
   source: "Plain trigonometry",
   examples: [
-    { formula: "=OXYGEN.TILT_ANGLE(1,1)", result: 45 },
+    { formula: "=OXYGEN.TILT_ANGLE(1,1)", result: 45, source: "A right angle halved" },
     {
       formula: '=OXYGEN.TILT_ANGLE("2 in","2 ft")',
       result: 4.7636,

@@ -1,4 +1,4 @@
-import { contentByFactor } from "../../../src/functions/cylinders/contentByFactor";
+import { about, contentByFactor } from "../../../src/functions/cylinders/contentByFactor";
 import { cylinderContent } from "../../../src/functions/cylinders/cylinderContent";
 import { correlatedCompressibility } from "../../reference/oxygenCorrelations";
 import { errorOf, oneNumber } from "../oneCell";
@@ -33,42 +33,50 @@ test("a pressure in bar is converted (NIST SP 811); at the reserve nothing is le
   expect(oneNumber(contentByFactor, 0, "E")).toBe(0);
 });
 
-describe("beside the real gas of a cylinder of 244 ft³ at 2200 psi and 70 °F (welding texts), factor 3.14", () => {
+describe("beside the real gas above the reserve, in a cylinder of 244 ft³ at 2200 psi and 70 °F (welding texts), factor 3.14", () => {
   const psi = 0.06894757293168;
-  const kelvin = (70 - 32) / 1.8 + 273.15;
+  const seventy = (70 - 32) / 1.8;
   /** Gas over water volume, by a correlation of Z fitted apart from the code. */
-  const filled = (gaugePsi: number): number => {
+  const filled = (gaugePsi: number, celsius: number): number => {
     const bar = gaugePsi * psi + 1.01325;
-    return (bar / 1.01325) * (correlatedCompressibility(1.01325, kelvin) / correlatedCompressibility(bar, kelvin));
+    const kelvin = celsius + 273.15;
+    const reference = seventy + 273.15;
+    return (
+      ((bar / 1.01325) * (reference / kelvin) * correlatedCompressibility(1.01325, reference)) /
+      correlatedCompressibility(bar, kelvin)
+    );
   };
-  const waterVolume = (244 * 28.316846592) / filled(2200);
-  const lessThanReal = (gaugePsi: number, keepPsi: number): number =>
-    1 -
-    oneNumber(contentByFactor, gaugePsi, "H", keepPsi) /
-      oneNumber(cylinderContent, waterVolume, `${gaugePsi} psi`, "70 °F");
+  const waterVolume = (244 * 28.316846592) / filled(2200, seventy);
+  /** Share by which the factor says more than flows out down to 200 psi. */
+  const tooMuch = (gaugePsi: number, celsius: number): number =>
+    oneNumber(contentByFactor, gaugePsi, "H") / (waterVolume * (filled(gaugePsi, celsius) - filled(200, celsius))) - 1;
 
   test("the water volume is that of a large cylinder, about 43 L", () => {
     expect(waterVolume).toBeCloseTo(43, 0);
   });
 
   test.each([
-    [2200, 0.0911],
-    [2000, 0.0996],
-    [1500, 0.1282],
-    [1000, 0.1881],
-    [500, 0.3884],
+    [2200, 0.0008],
+    [1000, 0.0214],
+    [550, 0.0377],
+    [300, 0.0483],
   ])(
-    "at %s psi the factor with its 200 psi reserve says less by the share %s (by the correlation)",
+    "at %s psi and 21.1 °C too much by the share %s (computed with CoolProp outside this project)",
     (pressure, share) => {
-      expect(lessThanReal(pressure, 200)).toBeCloseTo(share, 2);
-      expect(lessThanReal(pressure, 200)).toBeGreaterThan(0.09);
+      expect(tooMuch(pressure, 21.1)).toBeCloseTo(share, 2);
+      const real =
+        oneNumber(cylinderContent, waterVolume, `${pressure} psi`) - oneNumber(cylinderContent, waterVolume, "200 psi");
+      expect(oneNumber(contentByFactor, pressure, "H") / real - 1).toBeCloseTo(share, 3);
     },
   );
 
-  test("the caution is the reserve: without it the straight line says up to 2 % too much", () => {
-    expect(lessThanReal(2200, 0)).toBeCloseTo(0, 2);
-    expect(lessThanReal(500, 0)).toBeCloseTo(-0.0193, 2);
-    for (let pressure = 200; pressure <= 2200; pressure += 100)
-      expect(lessThanReal(pressure, 0)).toBeGreaterThan(-0.021);
+  test("the words say as much: nothing when full, 2 % at 1000 psi, 5 % near the reserve, 9 to 13 % at 40 °C", () => {
+    expect(about.range).toMatch(
+      /nothing too much when full, 2 % at 1000 psi, 5 % near the reserve; with gas at 40 °C 9 to 13 %/,
+    );
+    const percent = (pressure: number, celsius: number): number => Math.round(tooMuch(pressure, celsius) * 100);
+    expect([percent(2200, 21.1), percent(1000, 21.1), percent(210, 21.1)]).toEqual([0, 2, 5]);
+    const hot = Array.from({ length: 200 }, (_, i) => percent(210 + i * 10, 40));
+    expect([Math.min(...hot), Math.max(...hot)]).toEqual([9, 13]);
   });
 });
