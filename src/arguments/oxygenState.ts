@@ -28,9 +28,9 @@ const looksLikePsi = {
 /** The same where liquid is held, drawn or weighed; a bare number of 15 or more is refused. */
 export const liquidGauge = vesselGauge.doubted(looksLikePsi);
 
-/** Pressure of a vessel that opens its relief valve [bar gauge], 0 to 25 bar absolute. */
+/** Pressure at which a relief valve opens [bar gauge], above 0 and up to 25 bar absolute. */
 export const reliefGauge = measured(measures.gaugePressure)
-  .within(0, mostVessel, `between 0 and ${mostVessel} bar gauge (up to 25 bar absolute)`)
+  .within(Number.MIN_VALUE, mostVessel, `above 0 and at most ${mostVessel} bar gauge (25 bar absolute)`)
   .doubted(looksLikePsi);
 
 const { least: leastGas, most: mostGas } = cylinderPressureRange;

@@ -360,6 +360,8 @@ export const cubicMetres = measured(measures.room).positive();
 export const kilograms = notNegative(measures.mass);
 /** Pressure above 1.01325 bar [bar gauge]. */
 export const gaugeBar = measured(measures.gaugePressure);
+/** Difference of two pressures [mbar]; 0 or more. */
+export const pressureDifference = notNegative(measures.pressureDifference);
 /** Pressure above 1.01325 bar [psi gauge]; 0 or more. */
 export const gaugePsi = notNegative(measures.gaugePsi);
 /** Station pressure [kPa absolute]; a bare number under 40 is most likely inches of mercury or psi. */
@@ -380,6 +382,8 @@ export const perDegree = notNegative(measures.degreeLoss);
 export const metresHigh = measured(measures.altitude);
 /** Length [m]; 0 or more. */
 export const metres = notNegative(measures.length);
+/** Bore or roughness of a hose [mm]; 0 or more. */
+export const millimetres = notNegative(measures.smallLength);
 /** Floor area [m²]; 0 or more. */
 export const squareMetres = notNegative(measures.area);
 /** Conductor cross-section [mm²]; more than 0. */

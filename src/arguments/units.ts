@@ -12,7 +12,9 @@ import {
   horsepower,
   inch,
   inchOfMercury,
+  inchOfWater,
   millimetreOfMercury,
+  millimetreOfWater,
   pound,
 } from "../models/unitFactors";
 
@@ -182,6 +184,22 @@ export const measures = {
     }),
     { mistakenFor: "psi" },
   ),
+  pressureDifference: measure(
+    "pressure difference",
+    "a pressure difference",
+    "mbar",
+    "mbar, inH2O, kPa or psi",
+    () => ({
+      "mbar hPa": 1,
+      bar: 1000,
+      Pa: 0.01,
+      kPa: 10,
+      psi: barPerPsi * 1000,
+      "inH2O inWC": inchOfWater * 10,
+      "mmH2O mmWC": millimetreOfWater * 10,
+      "cmH2O cmWC": millimetreOfWater * 100,
+    }),
+  ),
   gaugePsi: measure("gauge pressure in psi", "a pressure", "psi", "psi or bar (gauge)", () => ({
     "psi psig psi(g)": 1,
     "bar barg bar(g)": 1 / barPerPsi,
@@ -241,6 +259,13 @@ export const measures = {
     km: 1000,
     "ft feet foot": foot,
     "in inch inches": inch,
+  })),
+  smallLength: measure("millimetres", "a length", "mm", "mm or in", () => ({
+    "mm millimetre millimetres millimeter millimeters": 1,
+    cm: 10,
+    "m metre metres meter meters": 1000,
+    "µm um micron microns": 0.001,
+    "in inch inches": inch * 1000,
   })),
   area: measure("area", "an area", "m²", "m2 or ft2", () => ({ "m2 sqm": 1, "ft2 sqft": foot * foot })),
   wireArea: measure("conductor area", "a conductor area", "mm²", "mm2", () => ({ "mm2 sqmm": 1 })),

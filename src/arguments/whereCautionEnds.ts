@@ -22,3 +22,7 @@ export const worstOfOxygen93 =
 /** Of an argument in which 0 is an answer, and the calm one. */
 export const blankAsZero =
   "Some older Excel hands an empty cell over as 0, which can't be told from a 0 here: leave no input empty (THIS_EXCEL tells).";
+
+/** Of a release or a spill in a room. 101.325 kPa over the 70.11 kPa of ISO 2533:1975 at 3000 m is 1.45. */
+export const altitudeOfRoom =
+  "On high ground the same oxygen takes more room, 1.45 times as much at 3000 m: give the altitude.";

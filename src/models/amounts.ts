@@ -4,7 +4,9 @@ import {
   compressibility,
   expansionRatio,
   gasDensity,
+  gasEnthalpy,
   gaugeFromAbsolute,
+  referenceGasDensity,
   saturationAtPressure,
   saturationAtTemperature,
   standardAtmosphere,
@@ -39,6 +41,25 @@ export const gasDensityAt = (pressure: number, celsius: number): number =>
 /** Gas [L] from a litre of saturated liquid: vessel pressure [bar gauge], gas temperature [°C] and pressure [bar gauge]. */
 export const gasFromALitre = (pressure: number, gasCelsius: number, gasPressure: number): number =>
   expansionRatio(absoluteFromGauge(pressure), gasCelsius + zeroCelsius, absoluteFromGauge(gasPressure));
+
+/**
+ * Gas [reference L] that leaves a vessel for each litre its level falls at a pressure [bar gauge]: (ρl − ρv)/ρ reference,
+ * since vapour stays behind in the space of the liquid.
+ */
+export function gasDrawnForALitre(pressure: number): number {
+  const at = saturationAtPressure(absoluteFromGauge(pressure));
+  return (at.liquidDensity - at.vapourDensity) / referenceGasDensity;
+}
+
+/**
+ * Heat [kW] that turns saturated liquid at a vessel's pressure [bar gauge] into gas of a temperature [°C] at that pressure,
+ * for a flow [L/min] of reference gas: ṁ·(h gas − h liquid), the first law for steady flow.
+ */
+export function vaporiserDuty(flow: number, gasCelsius: number, pressure: number): number {
+  const inVessel = absoluteFromGauge(pressure);
+  const massFlow = ((flow / 1000) * referenceGasDensity) / 60;
+  return massFlow * (gasEnthalpy(inVessel, gasCelsius + zeroCelsius) - saturationAtPressure(inVessel).liquidEnthalpy);
+}
 
 /** What an amount of oxygen may be stated in. */
 export type AmountUnit = "liquid L" | "liquid gal" | "gas L" | "gas m3" | "gas ft3" | "kg" | "lb";

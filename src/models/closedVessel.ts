@@ -51,14 +51,14 @@ function crossing(low: number, high: number, excess: (x: number) => number): num
  * First law for a closed rigid volume (no work, no flow); properties of Schmidt and Wagner (1985). A real vessel that
  * stands still stratifies and gets there sooner: the caller multiplies by its mixing factor.
  *
- * @param capacity Volume to the brim, L, above 0
- * @param level Liquid at the start, L, 0 to capacity
+ * @param brimVolume Volume to the brim, L, above 0
+ * @param level Liquid at the start, L, 0 to the brim
  * @param fromPressure bar gauge
  * @param toPressure bar gauge, above fromPressure
  * @param heatLeak W, above 0
  */
 export function warmClosedVessel(
-  capacity: number,
+  brimVolume: number,
   level: number,
   fromPressure: number,
   toPressure: number,
@@ -68,15 +68,15 @@ export function warmClosedVessel(
   const end = saturationAtPressure(absoluteFromGauge(toPressure));
   // kg per L of vessel
   const liquidMass = (level * start.liquidDensity) / 1000;
-  const vapourMass = ((capacity - level) * start.vapourDensity) / 1000;
+  const vapourMass = ((brimVolume - level) * start.vapourDensity) / 1000;
   const mass = liquidMass + vapourMass;
-  const density = (mass * 1000) / capacity;
+  const density = (mass * 1000) / brimVolume;
   const startEnergy = liquidMass * start.liquidInternalEnergy + vapourMass * start.vapourInternalEnergy;
   const hoursTo = (energy: number): number => ((energy - startEnergy) * 1000) / heatLeak / secondsPerHour;
 
   if (density >= end.liquidDensity) {
     const mostLevel =
-      (capacity * (end.liquidDensity - start.vapourDensity)) / (start.liquidDensity - start.vapourDensity);
+      (brimVolume * (end.liquidDensity - start.vapourDensity)) / (start.liquidDensity - start.vapourDensity);
     const pressure = crossing(
       fromPressure,
       toPressure,
@@ -96,25 +96,26 @@ export function warmClosedVessel(
   }
   // Same quality as in the specific volumes, written with the liquid's share of the volume.
   const share = (density - end.vapourDensity) / (end.liquidDensity - end.vapourDensity);
-  const endLevel = share * capacity;
+  const endLevel = share * brimVolume;
   const endEnergy =
     (endLevel * end.liquidDensity * end.liquidInternalEnergy +
-      (capacity - endLevel) * end.vapourDensity * end.vapourInternalEnergy) /
+      (brimVolume - endLevel) * end.vapourDensity * end.vapourInternalEnergy) /
     1000;
   return { kind: "reaches", hours: hoursTo(endEnergy), endLevel };
 }
 
 /**
  * Liquid, cold from 1 atm, that fills no more than a share of the vessel once warmed to the relief pressure: the ratio
- * of the two liquid densities times that share (the filling-density rule for cryogenic vessels).
+ * of the two liquid densities times that share. ADR, packing instruction P203, asks this of flammable gases; of oxygen only
+ * that share at filling.
  *
- * @param capacity Volume to the brim, L
+ * @param brimVolume Volume to the brim, L
  * @param reliefPressure bar gauge
  * @param fullShare Largest share that may be liquid at relief pressure, 0–1
  * @returns L of liquid saturated at 1 atm
  */
-export const mostColdFill = (capacity: number, reliefPressure: number, fullShare: number): number =>
-  (capacity * fullShare * saturationAtPressure(absoluteFromGauge(reliefPressure)).liquidDensity) /
+export const mostColdFill = (brimVolume: number, reliefPressure: number, fullShare: number): number =>
+  (brimVolume * fullShare * saturationAtPressure(absoluteFromGauge(reliefPressure)).liquidDensity) /
   saturationAtPressure(standardAtmosphere).liquidDensity;
 
 /**

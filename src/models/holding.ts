@@ -1,10 +1,17 @@
-import { gasFromALitre } from "./amounts";
-import { gasReferenceCelsius } from "./oxygen";
+import { gasDrawnForALitre } from "./amounts";
 
 // Liquid in L; what comes and goes in L/day.
 
 /** Standing loss [L/day] of a vessel [L] that a full one would be emptied by in some days. */
 export const dailyLoss = (capacity: number, emptyDays: number): number => capacity / emptyDays;
+
+/**
+ * Oxygen lost over nitrogen lost from one vessel, litre for litre: the heat that boils a litre, ρ·Δh at 1 atm, of nitrogen
+ * over that of oxygen is 0.6603 (Span et al. 2000, J. Phys. Chem. Ref. Data 29:1361; Schmidt & Wagner 1985), and the heat
+ * that leaks in goes with the distance from 300 K, 209.8 over 222.6 K = 0.9424 (conduction; radiation barely changes, so
+ * the true factor is up to 6 % larger).
+ */
+export const oxygenPerNitrogenLoss = 0.622;
 
 /** A vessel's liquid and what changes it. */
 export interface Holding {
@@ -65,6 +72,7 @@ export const outageCost = (
  * @param usable L of liquid above what is kept
  * @param flow L/min of gas at 21.1 °C, 1 atm
  * @param economiser True when the boil-off goes to the patient, so that the larger of the two empties the vessel
+ * @param pressure bar gauge of the vessel
  */
 export function vesselHours(
   usable: number,
@@ -72,8 +80,9 @@ export function vesselHours(
   capacity: number,
   emptyDays: number,
   economiser: boolean,
+  pressure: number,
 ): number {
-  const patient = (flow * 60) / gasFromALitre(0, gasReferenceCelsius, 0);
+  const patient = (flow * 60) / gasDrawnForALitre(pressure);
   const standing = dailyLoss(capacity, emptyDays) / 24;
   return usable / (economiser ? Math.max(patient, standing) : patient + standing);
 }

@@ -14,6 +14,7 @@ export {
   compressibility,
   expansionRatio,
   gasDensity,
+  gasEnthalpy,
   idealLiquefactionWork,
   referenceGasDensity,
   type Vapour,

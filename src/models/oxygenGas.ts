@@ -104,6 +104,16 @@ export function vapourAtOneAtmosphere(temperatureK: number): Vapour {
 }
 
 /**
+ * Enthalpy of the gas above its critical temperature, on the zero of the saturation enthalpies.
+ *
+ * @param pressureBar bar absolute, above 0 and up to 400
+ * @param temperatureK K, above 154.581 and up to 340
+ * @returns kJ/kg
+ */
+export const gasEnthalpy = (pressureBar: number, temperatureK: number): number =>
+  energies(isotherm(temperatureK), gasDensity(pressureBar, temperatureK)).enthalpy;
+
+/**
  * Least work that could make a litre of liquid, saturated at 1 atm, from gas at 1 atm and ambient temperature:
  * w = T₀·(s gas − s liquid) − (h gas − h liquid), the second law for steady flow. Real small plants need far more.
  *

@@ -18,5 +18,9 @@ export const barPerPsi = (pound * standardGravity) / (inch * inch) / 1e5;
 export const horsepower = (550 * foot * pound * standardGravity) / 1000;
 /** Conventional inch of mercury, kPa */
 export const inchOfMercury = 3.386389;
+/** Conventional inch of water, kPa */
+export const inchOfWater = 0.2490889;
+/** Conventional millimetre of water, kPa */
+export const millimetreOfWater = standardGravity / 1000;
 /** Conventional millimetre of mercury, kPa */
 export const millimetreOfMercury = 0.1333224;

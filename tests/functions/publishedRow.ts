@@ -1,8 +1,9 @@
 import boilOffAndTransfer from "../reference/boilOffAndTransfer.json";
 import oxygenProperties from "../reference/oxygenProperties.json";
+import vesselsAndHoses from "../reference/vesselsAndHoses.json";
 import type { ReferenceRow } from "../reference/rows";
 
-const rows: ReferenceRow[] = [...oxygenProperties, ...boilOffAndTransfer];
+const rows: ReferenceRow[] = [...oxygenProperties, ...boilOffAndTransfer, ...vesselsAndHoses];
 
 /**
  * Compares with a reference row, in the row's unit and within its tolerance; source and provenance stand in the row.

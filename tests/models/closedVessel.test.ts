@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { heatLeakFromLoss, lossFromHeatLeak, mostColdFill, warmClosedVessel } from "../../src/models/closedVessel";
 import { coolDownPerKilogram, estimatedDraw, heatBetween, type Metal, specificHeat } from "../../src/models/metals";
 import { absoluteFromGauge, flashFraction, saturationAtPressure, standardAtmosphere } from "../../src/models/oxygen";
+import { evenly } from "../evenly";
 import transferRows from "../reference/boilOffAndTransfer.json";
 import { type Answers, checkRows } from "../reference/rows";
 
@@ -57,9 +58,9 @@ const answers: Answers = {
 
 checkRows("boil-off and transfer", transferRows, answers, 1e-5);
 
-const capacities = fc.double({ min: 1, max: 5000, noNaN: true });
-const shares = fc.double({ min: 0.05, max: 0.8, noNaN: true });
-const gauges = fc.double({ min: 0, max: 5, noNaN: true });
+const capacities = evenly(1, 5000);
+const shares = evenly(0.05, 0.8);
+const gauges = evenly(0, 5);
 
 describe("closed vessel", () => {
   test("stages add up: warming to a pressure between and on takes as long as in one go", () => {
@@ -137,7 +138,7 @@ describe("closed vessel", () => {
 
   test("the most cold fill, warmed liquid alone, fills its share", () => {
     fc.assert(
-      fc.property(capacities, fc.double({ min: 0.5, max: 1, noNaN: true }), gauges, (capacity, full, relief) => {
+      fc.property(capacities, evenly(0.5, 1), gauges, (capacity, full, relief) => {
         const mass = mostColdFill(capacity, relief, full) * atmospheric.liquidDensity;
         const warm = mass / saturationAtPressure(absoluteFromGauge(relief)).liquidDensity;
         expect(warm / capacity).toBeCloseTo(full, 9);
@@ -148,7 +149,7 @@ describe("closed vessel", () => {
 
   test("heat leak and loss are each other's inverse", () => {
     fc.assert(
-      fc.property(fc.double({ min: 0.01, max: 500, noNaN: true }), gauges, (litres, pressure) => {
+      fc.property(evenly(0.01, 500), gauges, (litres, pressure) => {
         expect(lossFromHeatLeak(heatLeakFromLoss(litres, pressure), pressure) / litres).toBeCloseTo(1, 12);
       }),
     );
@@ -188,17 +189,12 @@ describe("metals", () => {
 
   test("cooling takes less oxygen the more of the vapour's cold is used, more from a warmer start", () => {
     fc.assert(
-      fc.property(
-        fc.constantFrom(...metals),
-        fc.double({ min: -150, max: 60, noNaN: true }),
-        fc.double({ min: 0, max: 0.95, noNaN: true }),
-        (metal, celsius, use) => {
-          const loss = coolDownPerKilogram(metal, celsius, use);
-          expect(loss).toBeGreaterThan(0);
-          expect(coolDownPerKilogram(metal, celsius, use + 0.05)).toBeLessThan(loss);
-          if (celsius < 59) expect(coolDownPerKilogram(metal, celsius + 1, use)).toBeGreaterThan(loss);
-        },
-      ),
+      fc.property(fc.constantFrom(...metals), evenly(-150, 60), evenly(0, 0.95), (metal, celsius, use) => {
+        const loss = coolDownPerKilogram(metal, celsius, use);
+        expect(loss).toBeGreaterThan(0);
+        expect(coolDownPerKilogram(metal, celsius, use + 0.05)).toBeLessThan(loss);
+        if (celsius < 59) expect(coolDownPerKilogram(metal, celsius + 1, use)).toBeGreaterThan(loss);
+      }),
     );
     expect(coolDownPerKilogram("copper", -183, 0.5)).toBe(0);
   });

@@ -10,6 +10,7 @@ import {
   ventilationNeeded,
 } from "../../src/models/roomOxygen";
 import { expansionRatio, standardAtmosphere, zeroCelsius } from "../../src/models/oxygen";
+import { evenly } from "../evenly";
 import roomRows from "../reference/roomOxygen.json";
 import { type Answers, checkRows } from "../reference/rows";
 
@@ -33,10 +34,10 @@ const answers: Answers = {
 };
 checkRows("oxygen in a room", roomRows, answers);
 
-const rooms = fc.double({ min: 5, max: 2000, noNaN: true });
-const releases = fc.double({ min: 0.1, max: 200, noNaN: true });
-const changes = fc.double({ min: 0, max: 20, noNaN: true });
-const minutes = fc.double({ min: 0, max: 5000, noNaN: true });
+const rooms = evenly(5, 2000);
+const releases = evenly(0.1, 200);
+const changes = evenly(0, 20);
+const minutes = evenly(0, 5000);
 
 describe("oxygen in a room", () => {
   test("the transient solves its own balance: a small Euler step meets it", () => {
@@ -70,17 +71,12 @@ describe("oxygen in a room", () => {
 
   test("the release limit ends at the limit, and its ventilation is the air it was given", () => {
     fc.assert(
-      fc.property(
-        rooms,
-        fc.double({ min: 0.1, max: 20, noNaN: true }),
-        fc.double({ min: 0.215, max: 0.9, noNaN: true }),
-        (room, ach, limit) => {
-          const release = releaseLimit(room, ach, limit);
-          expect(roomOxygenLongRun(room, release, ach, 1)).toBeCloseTo(limit, 12);
-          expect(ventilationNeeded(release, limit, 1) / (room * ach)).toBeCloseTo(1, 9);
-          expect(ventilationNeeded(release, limit, 3)).toBeCloseTo(3 * ventilationNeeded(release, limit, 1), 9);
-        },
-      ),
+      fc.property(rooms, evenly(0.1, 20), evenly(0.215, 0.9), (room, ach, limit) => {
+        const release = releaseLimit(room, ach, limit);
+        expect(roomOxygenLongRun(room, release, ach, 1)).toBeCloseTo(limit, 12);
+        expect(ventilationNeeded(release, limit, 1) / (room * ach)).toBeCloseTo(1, 9);
+        expect(ventilationNeeded(release, limit, 3)).toBeCloseTo(3 * ventilationNeeded(release, limit, 1), 9);
+      }),
     );
   });
 

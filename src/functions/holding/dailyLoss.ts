@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { emptyDays, litres } from "../../arguments/quantity";
+import { emptyDaysOfOthers } from "../../arguments/whereCautionEnds";
 import { dailyLoss as lossOf } from "../../models/holding";
 
 export const args = cellArguments({
@@ -23,13 +24,22 @@ export function dailyLoss(capacity: any[][], empty_days?: any[][]): any[][] {
 
 export const about: About = {
   rule: "capacity / empty days",
-  range:
-    "Both above 0. Taken as constant at all levels. A portable vessel's loss is its maker's figure, or LOSS_FROM_READINGS.",
-  source: "Plain arithmetic; an unpowered full plant vessel is empty in 8 to 10 days: common practice, no source",
+  range: `Both above 0. Taken as constant at all levels. ${emptyDaysOfOthers}`,
+  source: `Plain arithmetic; empty days: ${defaults.empty_days.source}`,
   examples: [
-    { formula: "=OXYGEN.DAILY_LOSS(40)", result: 5 },
-    { formula: "=OXYGEN.DAILY_LOSS({40;60},10)", result: [[4], [6]] },
-    { formula: '=OXYGEN.DAILY_LOSS(42,"2 weeks")', result: 3, note: "empty in 14 days" },
+    {
+      formula: "=OXYGEN.DAILY_LOSS(110)",
+      result: 110 / defaults.empty_days.value,
+      source: `110 / ${defaults.empty_days.value}`,
+    },
+    { formula: "=OXYGEN.DAILY_LOSS({50;75},10)", result: [[5], [7.5]], source: "50 / 10 and 75 / 10" },
+    { formula: '=OXYGEN.DAILY_LOSS(42,"2 weeks")', result: 3, source: "Empty in 14 days: 42 / 14" },
+    {
+      formula: '=OXYGEN.DAILY_LOSS(170,"1.5 %/day")',
+      result: 2.55,
+      note: "The loss as a plate states it",
+      source: "170 × 0.015",
+    },
   ],
-  seeAlso: ["DAYS_UNTIL_EMPTY", "LOSS_FROM_READINGS", "HEAT_LEAK"],
+  seeAlso: ["LOSS_FROM_PLATE", "DAYS_UNTIL_EMPTY", "LOSS_FROM_READINGS", "HEAT_LEAK"],
 };

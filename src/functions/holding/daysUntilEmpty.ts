@@ -1,7 +1,9 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { holdingArguments, readHolding } from "../../arguments/holdingArguments";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
+import { blankAsZero, emptyDaysOfOthers } from "../../arguments/whereCautionEnds";
 import { noAnswer } from "../../cells/cellValues";
 import { daysUntilEmpty as daysLeft } from "../../models/holding";
 
@@ -37,14 +39,31 @@ export function daysUntilEmpty(
 
 export const about: About = {
   rule: "level / (daily draw + capacity / empty days − daily made)",
-  range:
-    'The standing loss counts always and at every level, also while a plant runs: the cautious side. A level above the capacity is #VALUE!; a vessel that gains or holds is #N/A "does not run empty".',
-  source: "Plain arithmetic; an unpowered full plant vessel is empty in 8 to 10 days: common practice, no source",
+  range: `The standing loss counts always and at every level, also while a plant runs: the cautious side. A level above the capacity is #VALUE!; a vessel that gains or holds is #N/A "does not run empty". Draw is what leaves the vessel: GROSS_DRAW of what is filled. ${emptyDaysOfOthers} ${blankAsZero}`,
+  source: `Plain arithmetic; empty days: ${defaults.empty_days.source}`,
   examples: [
-    { formula: "=OXYGEN.DAYS_UNTIL_EMPTY(40,40)", result: 8, note: "A full 40 L vessel left to stand" },
-    { formula: "=OXYGEN.DAYS_UNTIL_EMPTY(40,40,6,10)", result: 4, note: "6 L/day drawn on top of 4 L/day lost" },
-    { formula: "=OXYGEN.DAYS_UNTIL_EMPTY(30,40,20,8,10)", result: 2, note: "10 L/day made: 20 + 5 − 10 = 15 L/day go" },
-    { formula: "=OXYGEN.DAYS_UNTIL_EMPTY(30,40,5,8,24)", result: { error: "#N/A", words: "does not run empty" } },
+    {
+      formula: "=OXYGEN.DAYS_UNTIL_EMPTY(110,110)",
+      result: defaults.empty_days.value,
+      note: "A full vessel left to stand",
+      source: `110 / (110 / ${defaults.empty_days.value})`,
+    },
+    {
+      formula: "=OXYGEN.DAYS_UNTIL_EMPTY(54,90,9,10)",
+      result: 3,
+      source: "9 L/day drawn on top of 90 / 10 lost: 54 / 18",
+    },
+    {
+      formula: "=OXYGEN.DAYS_UNTIL_EMPTY(54,90,20,10,11)",
+      result: 3,
+      note: "A plant makes 11 L/day",
+      source: "54 / (20 + 90 / 10 − 11)",
+    },
+    {
+      formula: "=OXYGEN.DAYS_UNTIL_EMPTY(54,90,5,10,24)",
+      result: { error: "#N/A", words: "does not run empty" },
+      source: "24 L/day made cover 5 + 9 L/day",
+    },
   ],
   seeAlso: ["EMPTY_ON", "LEVEL_LEFT", "DAILY_LOSS", "LOSS_FROM_READINGS"],
   caution:

@@ -1,9 +1,11 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { date } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { holdingArguments, readHolding } from "../../arguments/holdingArguments";
 import { dateResult } from "../../arguments/resultDate";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
+import { blankAsZero, emptyDaysOfOthers } from "../../arguments/whereCautionEnds";
 import { noAnswer } from "../../cells/cellValues";
 import { daysUntilEmpty } from "../../models/holding";
 import { cutDownThings } from "../../models/wholeNumbers";
@@ -41,19 +43,31 @@ export function emptyOn(
 
 export const about: About = {
   rule: "as of + whole days of level / (daily draw + capacity / empty days − daily made)",
-  range:
-    'Part days are cut off, so that the answer is never late; a time of day in as of is cut off too. A level above the capacity is #VALUE!; a vessel that gains or holds is #N/A "does not run empty".',
-  source: "Plain arithmetic; an unpowered full plant vessel is empty in 8 to 10 days: common practice, no source",
+  range: `Part days are cut off, so that the answer is never late; a time of day in as of is cut off too. A level above the capacity is #VALUE!; a vessel that gains or holds is #N/A "does not run empty". Draw is what leaves the vessel: GROSS_DRAW of what is filled. ${emptyDaysOfOthers} ${blankAsZero}`,
+  source: `Plain arithmetic; empty days: ${defaults.empty_days.source}`,
   examples: [
     {
-      formula: '=OXYGEN.EMPTY_ON("2026-03-02",40,40)',
-      result: 46091,
-      note: "8 days on, 10 March 2026",
-      source: "Serial 46083 is 2 March 2026",
+      formula: '=OXYGEN.EMPTY_ON("2026-09-14",110,110)',
+      result: 46279 + Math.floor(defaults.empty_days.value),
+      note: "A full vessel left to stand",
+      source: `Serial 46279 is 14 September 2026, plus ${defaults.empty_days.value} days`,
     },
-    { formula: '=OXYGEN.EMPTY_ON("2026-03-02",30,40,6,10)', result: 46086, note: "30 / (6 + 4) = 3 days" },
-    { formula: '=OXYGEN.EMPTY_ON("2026-03-02",39,40,6,10)', result: 46086, note: "3.9 days are cut to 3" },
-    { formula: '=OXYGEN.EMPTY_ON("2026-03-02",30,40,5,8,24)', result: { error: "#N/A", words: "does not run empty" } },
+    {
+      formula: '=OXYGEN.EMPTY_ON("2026-09-14",70,90,9,10)',
+      result: 46282,
+      source: "70 / (9 + 9) = 3.9 days, cut to 3: 17 September",
+    },
+    {
+      formula: '=OXYGEN.EMPTY_ON("2026-09-14",70,90,20,10,15)',
+      result: 46284,
+      note: "A plant makes 15 L/day",
+      source: "70 / (20 + 9 − 15) = 5 days",
+    },
+    {
+      formula: '=OXYGEN.EMPTY_ON("2026-09-14",70,90,5,10,24)',
+      result: { error: "#N/A", words: "does not run empty" },
+      source: "24 L/day made cover 5 + 9 L/day",
+    },
   ],
   seeAlso: ["DAYS_UNTIL_EMPTY", "LEVEL_LEFT", "STOCK_OUT_ON"],
   caution: "A planning figure: gauge or weigh the vessel, and have the next supply there well before this day.",

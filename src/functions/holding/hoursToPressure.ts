@@ -4,12 +4,13 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { liquidGauge } from "../../arguments/oxygenState";
 import { fraction, litres, watts } from "../../arguments/quantity";
-import { levelAboveCapacity } from "../../arguments/vesselLevel";
+import { levelAboveBrim } from "../../arguments/vesselLevel";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 import { invalid, noAnswer } from "../../cells/cellValues";
 import { warmClosedVessel } from "../../models/closedVessel";
 
 export const args = cellArguments({
-  capacity: litres.positive(),
+  brim_volume: litres.positive(),
   level: litres,
   from_pressure: liquidGauge,
   to_pressure: liquidGauge,
@@ -24,7 +25,7 @@ const atMost = (value: number): string => formatNumber(Math.floor(value * 1000) 
  * Hours until the pressure in a closed vessel has climbed to an end pressure, such as that of its relief valve.
  *
  * @customfunction HOURS_TO_PRESSURE
- * @param capacity Volume of the vessel to the brim, vapour space included [L]
+ * @param brim_volume Volume of the vessel to the brim, vapour space included [L]
  * @param level Liquid in it when it is closed [L]
  * @param from_pressure Pressure when it is closed, gauge [bar]
  * @param to_pressure End pressure, gauge [bar]
@@ -33,15 +34,15 @@ const atMost = (value: number): string => formatNumber(Math.floor(value * 1000) 
  * @returns Hours to the end pressure [h]
  */
 export function hoursToPressure(
-  capacity: any[][],
+  brim_volume: any[][],
   level: any[][],
   from_pressure: any[][],
   to_pressure: any[][],
   heat_leak: any[][],
   mixed_share?: any[][],
 ): any[][] {
-  return eachCell(args, [capacity, level, from_pressure, to_pressure, heat_leak, mixed_share], (given) => {
-    const wrong = levelAboveCapacity(given.level, given.capacity);
+  return eachCell(args, [brim_volume, level, from_pressure, to_pressure, heat_leak, mixed_share], (given) => {
+    const wrong = levelAboveBrim(given.level, given.brim_volume);
     if (wrong) return wrong;
     const { from_pressure: from, to_pressure: to } = given;
     if (to <= from) {
@@ -49,7 +50,7 @@ export function hoursToPressure(
         `to_pressure of ${formatNumber(to)} bar is not above from_pressure of ${formatNumber(from)} bar; a closed vessel only gains pressure`,
       );
     }
-    const warming = warmClosedVessel(given.capacity, given.level, from, to, given.heat_leak);
+    const warming = warmClosedVessel(given.brim_volume, given.level, from, to, given.heat_leak);
     if (warming.kind === "reaches") return warming.hours * given.mixed_share;
     if (warming.kind === "liquid-full") {
       return noAnswer(
@@ -65,10 +66,8 @@ export function hoursToPressure(
 
 export const about: About = {
   rule: "mixed_share × (internal energy at the end − at the start) / heat leak, liquid and vapour saturated at both",
-  range:
-    "Both pressures 0.5 to 25 bar absolute, entered as bar gauge; an end that is not above the start and a level above the capacity are #VALUE!. Liquid swells as it warms: a vessel that becomes liquid-full before the end, or runs out of liquid, is #N/A with the level or pressure. The metal's heat is left out. Mixing 1 is a stirred vessel, the longest time; a standing one has a warm top layer and gets there several times sooner.",
-  source:
-    "First law for a closed vessel; properties of pure oxygen: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175; mixed_share 0.2: own planning default",
+  range: `Both pressures 0.5 to 25 bar absolute, entered as bar gauge; an end that is not above the start and a level above the brim volume are #VALUE!. Liquid swells as it warms: a vessel that becomes liquid-full before the end, or runs out of liquid, is #N/A with the level or pressure. The metal's heat is left out. Mixing 1 is a stirred vessel, the longest time; a standing one has a warm top layer and gets there several times sooner. ${gaugeAtAltitude}`,
+  source: `First law for a closed vessel; properties of pure oxygen: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175; mixed share: ${defaults.mixed_share.source}`,
   examples: [
     {
       formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"22 psi",12,1)',
@@ -79,14 +78,16 @@ export const about: About = {
     },
     {
       formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"22 psi",12)',
-      result: 3.346324,
+      result: 16.73162 * defaults.mixed_share.value,
       tolerance: 0.0005,
-      note: "Standing: a fifth of it",
+      note: "Standing",
+      source: `${defaults.mixed_share.value} × 16.73162 h of the mixed vessel`,
     },
     {
       formula: '=OXYGEN.HOURS_TO_PRESSURE(40,38,0,"35 psi",12)',
       result: { error: "#N/A", words: "liquid-full at 1.799 bar" },
       note: "95 % full is too full for a 35 psi valve",
+      source: "Schmidt & Wagner 1985: 38 L of cold liquid are 40 L of liquid alone below 35 psi",
     },
   ],
   seeAlso: ["MOST_COLD_FILL", "HEAT_LEAK", "SATURATION_PRESSURE"],

@@ -4,6 +4,7 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { liquidGauge } from "../../arguments/oxygenState";
 import { kilograms } from "../../arguments/quantity";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 import { invalid } from "../../cells/cellValues";
 import { liquidDensity } from "../../models/amounts";
 import { exceeds } from "../../models/exceeds";
@@ -35,8 +36,7 @@ export function levelFromWeight(gross_mass: any[][], empty_mass: any[][], pressu
 
 export const about: About = {
   rule: "(gross mass − empty mass) / density of the saturated liquid",
-  range:
-    "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. All the weight is taken as liquid: vapour above it reads as 0.4 % of the space it fills at 1 atm, and as more at pressure. Frost and hoses count as liquid: weigh without them. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
+  range: `Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. All the weight is taken as liquid: vapour above it reads as 0.4 % of the space it fills at 1 atm, and as more at pressure. Frost and hoses count as liquid: weigh without them. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen.`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",
   examples: [
     {
@@ -51,7 +51,14 @@ export const about: About = {
       tolerance: 0.001,
       source: "20 L weigh 50.317 08 lb, Schmidt & Wagner 1985, evaluated independently",
     },
+    {
+      formula: '=OXYGEN.LEVEL_FROM_WEIGHT(120,80,"35 psi")',
+      result: 37.3503,
+      tolerance: 0.02,
+      note: "Warmer liquid is lighter",
+      source: "40 kg / 1.070942 kg/L, Schmidt & Wagner 1985, evaluated independently",
+    },
   ],
-  seeAlso: ["LIQUID_FROM_MASS", "LOSS_FROM_READINGS", "LIQUID_DENSITY"],
+  seeAlso: ["LEVEL_FROM_HEAD", "LIQUID_FROM_MASS", "LOSS_FROM_READINGS", "LIQUID_DENSITY"],
   caution: "A full vessel is heavy and must stay upright: lift and strap it as the maker's manual asks.",
 };

@@ -1,8 +1,10 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { holdingArguments, readHolding } from "../../arguments/holdingArguments";
 import { days as daysArgument } from "../../arguments/quantity";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
+import { blankAsZero, emptyDaysOfOthers } from "../../arguments/whereCautionEnds";
 import { levelLeft as levelAfterDays } from "../../models/holding";
 
 export const args = cellArguments({ days: daysArgument, ...holdingArguments });
@@ -36,17 +38,22 @@ export function levelLeft(
 
 export const about: About = {
   rule: "level − days × (daily draw + capacity / empty days − daily made), from 0 to the capacity",
-  range:
-    "The standing loss is taken as constant, at all levels. Never below 0, never above the capacity; a level above the capacity is #VALUE!.",
-  source: "Plain arithmetic; an unpowered full plant vessel is empty in 8 to 10 days: common practice, no source",
+  range: `The standing loss is taken as constant, at all levels. Never below 0, never above the capacity; a level above the capacity is #VALUE!. Draw is what leaves the vessel: GROSS_DRAW of what is filled. ${emptyDaysOfOthers} ${blankAsZero}`,
+  source: `Plain arithmetic; empty days: ${defaults.empty_days.source}`,
   examples: [
-    { formula: "=OXYGEN.LEVEL_LEFT(3,40,40,0,10)", result: 28, note: "4 L/day lost for 3 days" },
+    { formula: "=OXYGEN.LEVEL_LEFT(3,75,90,6,10)", result: 30, source: "75 − 3 × (6 + 90 / 10)" },
     {
-      formula: "=OXYGEN.LEVEL_LEFT({1;2;9},40,40)",
-      result: [[35], [30], [0]],
-      note: "Left to stand; empty after 8 days",
+      formula: "=OXYGEN.LEVEL_LEFT({1;2;60},110,110)",
+      result: [[110 - 110 / defaults.empty_days.value], [110 - 220 / defaults.empty_days.value], [0]],
+      note: "Left to stand, in the end empty",
+      source: `110 less 110 / ${defaults.empty_days.value} a day`,
     },
-    { formula: "=OXYGEN.LEVEL_LEFT(2,30,40,5,8,24)", result: 40, note: "Gains 14 L/day and stops at its capacity" },
+    {
+      formula: "=OXYGEN.LEVEL_LEFT({1,4},75,90,6,10,20)",
+      result: [[80, 90]],
+      note: "A plant makes 20 L/day; full after three days",
+      source: "75 + (20 − 6 − 9), and no more than 90",
+    },
   ],
   seeAlso: ["DAYS_UNTIL_EMPTY", "EMPTY_ON", "LEVEL_AFTER"],
   caution: "A planning figure: gauge or weigh the vessel.",

@@ -3,6 +3,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { liquidGauge } from "../../arguments/oxygenState";
 import { watts } from "../../arguments/quantity";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 import { lossFromHeatLeak } from "../../models/closedVessel";
 
 export const args = cellArguments({
@@ -24,15 +25,13 @@ export function lossFromHeat(heat_leak: any[][], pressure?: any[][]): any[][] {
 
 export const about: About = {
   rule: "heat leak × 86 400 s / (density of the liquid × heat of vaporisation)",
-  range:
-    "Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.",
+  range: `Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen.`,
   source: "Heat balance of a boiling vessel; properties: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175",
   examples: [
     {
       formula: "=OXYGEN.LOSS_FROM_HEAT(12)",
       result: 4.264324,
       tolerance: 0.001,
-      note: "10.66 % a day of a 40 L vessel",
       source: "Schmidt & Wagner 1985, evaluated independently",
     },
     {

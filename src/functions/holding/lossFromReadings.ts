@@ -48,7 +48,7 @@ export const about: About = {
         [4, 0, 1],
       ],
       tolerance: 1e-9,
-      note: "4 L/day to the litre",
+      source: "By hand: 4 L fewer each day, on a straight line",
     },
     {
       formula: '=OXYGEN.LOSS_FROM_READINGS({"2026-03-02";"2026-03-03";"2026-03-04"},{10;7;6})',
@@ -66,6 +66,7 @@ export const about: About = {
         [4, "", 1],
       ],
       note: "Two readings in half a day: no standard error",
+      source: "By hand: 2 L in half a day",
     },
   ],
   seeAlso: ["DAILY_LOSS", "HEAT_LEAK", "LEVEL_FROM_WEIGHT", "DAYS_UNTIL_EMPTY"],

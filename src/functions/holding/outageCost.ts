@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, emptyDays, hours, litres, litresPerHour } from "../../arguments/quantity";
+import { blankAsZero, emptyDaysOfOthers } from "../../arguments/whereCautionEnds";
 import { outageCost as costOf } from "../../models/holding";
 
 export const args = cellArguments({
@@ -40,21 +41,32 @@ export function outageCost(
 
 export const about: About = {
   rule: "plants × ((outage + restart) × rate + the smaller of capacity × outage / (24 × empty days) and capacity)",
-  range:
-    "Rate, capacity and empty days above 0. Boil-off counts while the power is out, as in STOCK_PLAN, and from vessels that hold liquid throughout; it never passes the capacity. A plant that would have stood by full loses less.",
-  source: "Plain arithmetic; an unpowered full plant vessel is empty in 8 to 10 days: common practice, no source",
+  range: `Rate, capacity and empty days above 0. Boil-off counts while the power is out, as in STOCK_PLAN, and from vessels that hold liquid throughout; it never passes the capacity. A plant that would have stood by full loses less. ${emptyDaysOfOthers} ${blankAsZero}`,
+  source: `Plain arithmetic; empty days: ${defaults.empty_days.source}`,
   examples: [
     {
-      formula: "=OXYGEN.OUTAGE_COST(24,6,1.25,50,2)",
-      result: 87.5,
-      note: "30 h × 2.5 L/h not made, 100 L / 8 boiled off",
+      formula: "=OXYGEN.OUTAGE_COST(12,4,2.5,110)",
+      result: 40 + 55 / defaults.empty_days.value,
+      source: `16 h × 2.5 L/h not made, 110 L / ${defaults.empty_days.value} × 12/24 boiled off`,
     },
     {
-      formula: "=OXYGEN.OUTAGE_COST(0.5,3,2,60)",
-      result: 7.15625,
-      note: "Half an hour: 7 L not made and 0.16 L boiled off; the restart costs most",
+      formula: "=OXYGEN.OUTAGE_COST(24,6,1.25,50,2,10)",
+      result: 85,
+      note: "Two plants whose full vessels stand for ten days",
+      source: "30 h × 2.5 L/h not made, 100 L / 10 boiled off",
     },
-    { formula: "=OXYGEN.OUTAGE_COST(240,0,1,40)", result: 280, note: "Ten days: 240 L not made and all of the 40 L" },
+    {
+      formula: "=OXYGEN.OUTAGE_COST(0.5,3,2,60,1,10)",
+      result: 7.125,
+      note: "Half an hour: the restart costs most",
+      source: "3.5 h × 2 L/h not made, 60 L / 10 × 0.5/24 boiled off",
+    },
+    {
+      formula: "=OXYGEN.OUTAGE_COST(480,0,1,36,1,12)",
+      result: 516,
+      note: "Twenty days: all of it has boiled off",
+      source: "480 L not made and all 36 L",
+    },
   ],
   seeAlso: ["STOCK_PLAN", "DAILY_LOSS", "START_DELAY", "GENERATORS_NEEDED"],
   caution: "A planning figure. Boil-off in a closed room enriches its air: ventilate before going in.",

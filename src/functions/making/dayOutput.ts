@@ -3,6 +3,7 @@ import type { About } from "../../arguments/about";
 import { formatNumber } from "../../arguments/argument";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { hours, litresPerHour, litresPerMinute, number } from "../../arguments/quantity";
+import { blankAsZero, drawRatioOfPortables } from "../../arguments/whereCautionEnds";
 import { invalid } from "../../cells/cellValues";
 import { exceeds } from "../../models/exceeds";
 import { gasAtPatient, liquidMade } from "../../models/making";
@@ -52,21 +53,32 @@ export function dayOutput(
   });
 }
 
+const [delay, ratio] = [defaults.start_delay.value, defaults.draw_ratio.value];
+const made = (15 - delay) * 2.2;
+
 export const about: About = {
   rule: "liquid = max(0, make hours − start delay) × rate; gas = gas hours × 60 × gas flow; both = liquid / draw ratio × gas from a litre of liquid + gas",
-  range: "Make and gas hours together at most 24. Set start delay to 0 for a plant that stays cold between the two.",
-  source:
-    "Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; start delay and draw ratio: common practice, no source",
+  range: `Make and gas hours together at most 24. Set start delay to 0 only for a plant that stays cold between the two. ${drawRatioOfPortables} ${blankAsZero}`,
+  source: `Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; start delay: ${defaults.start_delay.source}; draw ratio: ${defaults.draw_ratio.source}`,
   examples: [
     {
-      formula: "=OXYGEN.DAY_OUTPUT(16,8,1.5,10)",
+      formula: "=OXYGEN.DAY_OUTPUT(15,9,2.2,12)",
       result: [
         ["liquid made", "gas supplied", "both as gas at the patient"],
-        [19.5, 4800, 18225],
+        [made, 6480, (made / ratio) * 860.6 + 6480],
       ],
-      tolerance: 10,
-      source:
-        "13 h × 1.5 = 19.5 L; 8 × 60 × 10 = 4800 L; 19.5/1.25 × 860.6 (International Fire Code 2018, table G101.2) + 4800 = 18 225",
+      tolerance: 3,
+      source: `(15 − ${delay}) h × 2.2 L/h; 9 × 60 × 12 L; liquid / ${ratio} × 860.6 (International Fire Code 2018, table G101.2) + 6480`,
+    },
+    {
+      formula: "=OXYGEN.DAY_OUTPUT(15,9,2.2,12,0,1.5)",
+      result: [
+        ["liquid made", "gas supplied", "both as gas at the patient"],
+        [33, 6480, 25413.2],
+      ],
+      tolerance: 3,
+      note: "A plant that stays cold, and small portable vessels",
+      source: "15 × 2.2 = 33 L; 33 / 1.5 × 860.6 (International Fire Code 2018, table G101.2) + 6480",
     },
   ],
   seeAlso: ["LIQUID_MADE", "DELIVERED_FLOW", "DAILY_DEMAND"],

@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, litresPerHour, number } from "../../arguments/quantity";
+import { drawRatioOfPortables } from "../../arguments/whereCautionEnds";
 import { deliveredFlow as flowOf } from "../../models/making";
 
 export const args = cellArguments({
@@ -23,24 +24,25 @@ export function deliveredFlow(rate: any[][], plants?: any[][], draw_ratio?: any[
   return eachCell(args, [rate, plants, draw_ratio], (given) => flowOf(given.rate, given.plants, given.draw_ratio));
 }
 
+const ratio = defaults.draw_ratio.value;
+
 export const about: About = {
   rule: "rate × plants / draw ratio × gas from a litre of liquid / 60",
-  range:
-    "Rate above 0, draw ratio 1 or more (1 only where nothing is lost on the way to the patient). A mean over days: stops, start-ups and boil-off in the vessel at the patient come off it.",
-  source:
-    "Expansion ratio from the equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175); draw ratio: common practice, no source",
+  range: `Rate above 0, draw ratio 1 or more (1 only where nothing is lost on the way to the patient). A mean over days: stops, start-ups and boil-off in the vessel at the patient come off it. ${drawRatioOfPortables}`,
+  source: `Expansion ratio from the equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175); draw ratio: ${defaults.draw_ratio.source}`,
   examples: [
     {
-      formula: "=OXYGEN.DELIVERED_FLOW(1.5)",
-      result: 17.21,
-      tolerance: 0.01,
-      note: "One plant of 1.5 L/h carries about 17 L/min",
-      source: "1.5 × 115.05 ft³/gal (International Fire Code 2018, table G101.2: 860.6 L/L) / 1.25 / 60 = 17.21",
+      formula: "=OXYGEN.DELIVERED_FLOW(2.4)",
+      result: (2.4 * 860.6) / ratio / 60,
+      tolerance: 0.02,
+      note: "One plant of 2.4 L/h",
+      source: `2.4 × 115.05 ft³/gal (International Fire Code 2018, table G101.2: 860.6 L/L) / ${ratio} / 60`,
     },
     {
       formula: "=OXYGEN.DELIVERED_FLOW(1,{1;2},1)",
       result: [[14.34], [28.69]],
       tolerance: 0.02,
+      note: "Nothing lost on the way",
       source: "860.6/60, once and twice",
     },
   ],

@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, litres, litresPerHour, minutes, number } from "../../arguments/quantity";
+import { drawRatioOfPortables } from "../../arguments/whereCautionEnds";
 import { fillsPerDay as fillsOf } from "../../models/making";
 
 export const args = cellArguments({
@@ -36,17 +37,22 @@ export function fillsPerDay(
   );
 }
 
+const ratio = defaults.draw_ratio.value;
+
 export const about: About = {
   rule: "24 × plants × rate / (fill × draw ratio + rate × minutes each / 60), cut down to whole fills",
-  range:
-    "Fill and rate above 0, draw ratio 1 or more. Other plants go on making during a transfer. A day's mean: a stock in hand allows more for a while.",
-  source: "Balance of what is drawn and made; draw ratio: common practice, no source",
+  range: `Fill and rate above 0, draw ratio 1 or more. Other plants go on making during a transfer. A day's mean: a stock in hand allows more for a while. ${drawRatioOfPortables}`,
+  source: `Balance of what is drawn and made; draw ratio: ${defaults.draw_ratio.source}`,
   examples: [
-    { formula: "=OXYGEN.FILLS_PER_DAY(20,2,60)", result: 1, source: "48/(25 + 2) = 1.78" },
     {
-      formula: "=OXYGEN.FILLS_PER_DAY(10,2,{0;30},2)",
-      result: [[7], [7]],
-      source: "96/12.5 = 7.68; 96/(12.5 + 1) = 7.11",
+      formula: "=OXYGEN.FILLS_PER_DAY(18,2.5,48)",
+      result: Math.floor(60 / (18 * ratio + 2)),
+      source: `60 / (18 × ${ratio} + 2), cut down`,
+    },
+    {
+      formula: "=OXYGEN.FILLS_PER_DAY(10,2,{0;30},2,1.3)",
+      result: [[7], [6]],
+      source: "96 / 13 = 7.38; 96 / (13 + 1) = 6.86",
     },
   ],
   seeAlso: ["FILLS_AVAILABLE", "GROSS_DRAW", "LIQUID_MADE"],

@@ -5,6 +5,7 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours, litres, litresPerHour } from "../../arguments/quantity";
 import { dateTimeResult } from "../../arguments/resultDate";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { hoursToFill } from "../../models/making";
 
 export const args = cellArguments({
@@ -45,19 +46,25 @@ export function fullAt(
   );
 }
 
+const delay = defaults.start_delay.value;
+
 export const about: About = {
   rule: "start time + (start delay + (capacity − level) / rate) / 24",
-  range:
-    "Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn and the power holds.",
+  range: `Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn and the power holds. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,
   examples: [
     {
-      formula: '=OXYGEN.FULL_AT("2026-03-02 08:00",60,1.5)',
-      result: 46085 + 3 / 24,
-      note: "Switched on Monday 08:00, full 43 h later, Wednesday 03:00",
-      source: "Serial 46083 is 2 March 2026; 08:00 + 43 h = 03:00 two days on",
+      formula: '=OXYGEN.FULL_AT("2026-03-02 08:00",66,1.5)',
+      result: 46083 + (8 + delay + 44) / 24,
+      note: "An empty vessel, switched on Monday 2 March at 08:00",
+      source: `Serial 46083 is 2 March 2026; ${delay} h and 66 / 1.5 = 44 h after 08:00`,
     },
-    { formula: '=OXYGEN.FULL_AT("2026-03-02",24,1,0,0)', result: 46084, note: "A cold plant fills 24 L in a day" },
+    {
+      formula: '=OXYGEN.FULL_AT("2026-03-02",66,1.5,30,0)',
+      result: 46084,
+      note: "A cold plant fills the rest in a day",
+      source: "36 / 1.5 = 24 h",
+    },
   ],
   seeAlso: ["HOURS_TO_FILL", "READY_AT", "SWITCH_ON_BY"],
 };

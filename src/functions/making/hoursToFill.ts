@@ -3,6 +3,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours, litres, litresPerHour } from "../../arguments/quantity";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { hoursToFill as fillTime } from "../../models/making";
 
 export const args = cellArguments({
@@ -32,18 +33,30 @@ export function hoursToFill(capacity: any[][], rate: any[][], level?: any[][], s
   );
 }
 
+const delay = defaults.start_delay.value;
+
 export const about: About = {
   rule: "start delay + (capacity − level) / rate",
-  range:
-    "Capacity and rate above 0; a level above the capacity is #VALUE!. A full vessel still answers the start delay.",
+  range: `Capacity and rate above 0; a level above the capacity is #VALUE!. A full vessel still answers the start delay. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,
   examples: [
-    { formula: "=OXYGEN.HOURS_TO_FILL(60,1.5)", result: 43, note: "An empty 60 L vessel at 1.5 L/h" },
+    {
+      formula: "=OXYGEN.HOURS_TO_FILL(66,1.5)",
+      result: delay + 44,
+      note: "An empty vessel of 66 L",
+      source: `${delay} + 66 / 1.5`,
+    },
+    {
+      formula: "=OXYGEN.HOURS_TO_FILL({66;90},1.5,30,2)",
+      result: [[26], [42]],
+      note: "30 L are in it, and liquid comes after two hours",
+      source: "2 + 36 / 1.5 and 2 + 60 / 1.5",
+    },
     {
       formula: '=OXYGEN.HOURS_TO_FILL("20 gal",2,0,0)',
       result: 37.85411784,
       note: "Twenty US gallons, plant already cold",
-      source: "NIST SP 811: 1 US gal = 3.785 411 784 L",
+      source: "NIST SP 811: 1 US gal = 3.785 411 784 L; 75.708 235 68 / 2",
     },
   ],
   seeAlso: ["FULL_AT", "LEVEL_AFTER", "SWITCH_ON_BY"],

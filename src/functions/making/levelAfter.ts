@@ -3,6 +3,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours as time, litres, litresPerHour } from "../../arguments/quantity";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { levelAfter as levelOf } from "../../models/making";
 
 export const args = cellArguments({
@@ -40,14 +41,24 @@ export function levelAfter(
   );
 }
 
+const delay = defaults.start_delay.value;
+
 export const about: About = {
   rule: "min(capacity, level + max(0, hours − start delay) × rate)",
-  range:
-    "Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn; losses during the start delay are left out.",
+  range: `Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn; losses during the start delay are left out. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,
   examples: [
-    { formula: "=OXYGEN.LEVEL_AFTER(13,60,1.5,20)", result: 35, note: "Ten hours of making on top of 20 L" },
-    { formula: "=OXYGEN.LEVEL_AFTER({3,43,100},60,1.5)", result: [[0, 60, 60]], note: "Stops at the capacity" },
+    {
+      formula: "=OXYGEN.LEVEL_AFTER(20,66,1.5)",
+      result: (20 - delay) * 1.5,
+      source: `(20 − ${delay}) × 1.5`,
+    },
+    {
+      formula: "=OXYGEN.LEVEL_AFTER({2;12;90},66,1.5,24,2)",
+      result: [[24], [39], [66]],
+      note: "On top of 24 L: nothing in the first two hours; it stops at the capacity",
+      source: "24 + (12 − 2) × 1.5",
+    },
   ],
   seeAlso: ["HOURS_TO_FILL", "LIQUID_MADE", "LEVEL_LEFT"],
 };

@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, hours as time, litresPerHour } from "../../arguments/quantity";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { liquidMade as liquidOf } from "../../models/making";
 
 export const args = cellArguments({
@@ -27,17 +28,24 @@ export function liquidMade(hours: any[][], rate: any[][], start_delay?: any[][],
   );
 }
 
+const delay = defaults.start_delay.value;
+
 export const about: About = {
   rule: "max(0, hours − start delay) × rate × plants",
-  range:
-    "Rate above 0; nothing is made during the start delay. No vessel limits it: LEVEL_AFTER stops at the capacity.",
+  range: `Rate above 0; nothing is made during the start delay. No vessel limits it: LEVEL_AFTER stops at the capacity. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,
   examples: [
-    { formula: "=OXYGEN.LIQUID_MADE(24,1.5)", result: 31.5, note: "First day of one plant" },
     {
-      formula: "=OXYGEN.LIQUID_MADE({2;3;10},2,3,2)",
-      result: [[0], [0], [28]],
-      note: "Nothing until the delay has passed, then 4 L/h",
+      formula: "=OXYGEN.LIQUID_MADE(24,1.5)",
+      result: (24 - delay) * 1.5,
+      note: "First day of one plant",
+      source: `(24 − ${delay}) × 1.5`,
+    },
+    {
+      formula: "=OXYGEN.LIQUID_MADE({1;2;12},2.2,2,3)",
+      result: [[0], [0], [66]],
+      note: "Three plants; nothing until the delay has passed",
+      source: "(12 − 2) × 2.2 × 3",
     },
   ],
   seeAlso: ["LEVEL_AFTER", "DELIVERED_FLOW", "START_DELAY"],

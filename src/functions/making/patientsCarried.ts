@@ -25,8 +25,13 @@ export const about: About = {
   range: "Flow each above 0.",
   source: "Plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.PATIENTS_CARRIED(59,10)", result: 5, note: "The sixth would be 1 L/min short" },
-    { formula: '=OXYGEN.PATIENTS_CARRIED("3 m3/h",10)', result: 5, note: "50 L/min" },
+    {
+      formula: "=OXYGEN.PATIENTS_CARRIED(59,8)",
+      result: 7,
+      note: "The eighth would be 5 L/min short",
+      source: "59 / 8 = 7.4, cut down",
+    },
+    { formula: '=OXYGEN.PATIENTS_CARRIED("3 m3/h",10)', result: 5, source: "50 / 10" },
   ],
   seeAlso: ["DELIVERED_FLOW", "PLANNED_FLOW", "DEMAND_FLOW"],
   caution:

@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, gasPerDay, litresPerHour, number } from "../../arguments/quantity";
+import { drawRatioOfPortables } from "../../arguments/whereCautionEnds";
 import { plantLoading as loadingOf } from "../../models/making";
 
 export const args = cellArguments({
@@ -27,17 +28,25 @@ export function plantLoading(daily_gas: any[][], rate: any[][], plants: any[][],
   );
 }
 
+const ratio = defaults.draw_ratio.value;
+
 export const about: About = {
   rule: "daily gas × draw ratio / (24 × rate × plants × gas from a litre of liquid)",
-  range:
-    "Rate above 0, at least one plant, draw ratio 1 or more. May pass 1; over the availability of the plants the stock shrinks.",
-  source: "Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; draw ratio: common practice, no source",
+  range: `Rate above 0, at least one plant, draw ratio 1 or more. May pass 1; over the availability of the plants the stock shrinks. ${drawRatioOfPortables}`,
+  source: `Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; draw ratio: ${defaults.draw_ratio.source}`,
   examples: [
     {
-      formula: "=OXYGEN.PLANT_LOADING(100000,1.5,5)",
-      result: 0.807,
+      formula: "=OXYGEN.PLANT_LOADING(120000,2,4)",
+      result: (120000 * ratio) / (192 * 860.6),
       tolerance: 0.001,
-      source: "860.6 L/L (International Fire Code 2018, table G101.2): 100 000 × 1.25/(24 × 1.5 × 5 × 860.6) = 0.8069",
+      source: `860.6 L/L (International Fire Code 2018, table G101.2): 120 000 × ${ratio} / (24 × 2 × 4 × 860.6)`,
+    },
+    {
+      formula: "=OXYGEN.PLANT_LOADING(120000,2,{3;4},1.4)",
+      result: [[1.3556], [1.0167]],
+      tolerance: 0.001,
+      note: "With small portable vessels four don't keep up either",
+      source: "860.6 L/L (International Fire Code 2018, table G101.2): 168 000 / (48 × 860.6) over 3 and over 4",
     },
   ],
   seeAlso: ["PLANTS_NEEDED", "DAILY_DEMAND", "ONE_UNIT_DOWN"],

@@ -4,6 +4,7 @@ import { dateTime } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, hours, litres, litresPerHour } from "../../arguments/quantity";
 import { dateTimeResult } from "../../arguments/resultDate";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { hoursToMake } from "../../models/making";
 
 export const args = cellArguments({
@@ -40,19 +41,25 @@ export function readyAt(
   );
 }
 
+const delay = defaults.start_delay.value;
+
 export const about: About = {
   rule: "start time + (start delay + need / (rate × plants)) / 24",
-  range:
-    "Rate above 0, at least one plant. The vessels are taken to have room for it; nothing needed still answers the start delay.",
+  range: `Rate above 0, at least one plant. The vessels are taken to have room for it; nothing needed still answers the start delay. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,
   examples: [
     {
-      formula: '=OXYGEN.READY_AT("2026-03-02 06:00",45,1.5,3,2)',
-      result: 46084,
-      note: "Two plants: 3 h + 15 h after 06:00 is midnight",
-      source: "Serial 46083 is 2 March 2026",
+      formula: '=OXYGEN.READY_AT("2026-03-02 06:00",45,1.5)',
+      result: 46083 + (6 + delay + 30) / 24,
+      note: "One plant, switched on at 06:00",
+      source: `Serial 46083 is 2 March 2026; ${delay} h and 45 / 1.5 = 30 h after 06:00`,
     },
-    { formula: "=OXYGEN.READY_AT(46083,24,1,0)", result: 46084, note: "24 L at 1 L/h from a cold plant" },
+    {
+      formula: '=OXYGEN.READY_AT("2026-03-02 06:00",48,1.5,2,2)',
+      result: 46084,
+      note: "Two plants are ready at midnight",
+      source: "2 h + 48 / 3 = 18 h after 06:00",
+    },
   ],
   seeAlso: ["SWITCH_ON_BY", "FULL_AT", "GROSS_DRAW"],
 };

@@ -34,8 +34,13 @@ export const about: About = {
   range: "0 to 1; a run longer than its cycle is #VALUE!. From the site's own watch or log.",
   source: "Plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.STANDBY_SHARE(17.5,2.5)", result: 7 / 60, note: "17.5 minutes every two and a half hours" },
-    { formula: "=OXYGEN.STANDBY_SHARE(30,1)", result: 0.5 },
+    {
+      formula: "=OXYGEN.STANDBY_SHARE(17.5,2.5)",
+      result: 7 / 60,
+      note: "17.5 minutes every two and a half hours",
+      source: "17.5 / 60 / 2.5",
+    },
+    { formula: "=OXYGEN.STANDBY_SHARE(24,1.6)", result: 0.25, source: "24 / 60 / 1.6" },
   ],
   seeAlso: ["DAILY_ENERGY", "LEVEL_AFTER"],
 };

@@ -4,6 +4,7 @@ import { dateTime } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, hours, litres, litresPerHour } from "../../arguments/quantity";
 import { dateTimeResult } from "../../arguments/resultDate";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { hoursToMake } from "../../models/making";
 
 export const args = cellArguments({
@@ -40,17 +41,24 @@ export function switchOnBy(
   );
 }
 
+const delay = defaults.start_delay.value;
+
 export const about: About = {
   rule: "need time − (start delay + need / (rate × plants)) / 24",
-  range:
-    "Rate above 0, at least one plant. Nothing is kept in hand for a power cut or a slow start: switch on earlier than this.",
+  range: `Rate above 0, at least one plant. Nothing is kept in hand for a power cut or a slow start: switch on earlier than this. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,
   examples: [
     {
-      formula: '=OXYGEN.SWITCH_ON_BY("2026-03-04 08:00",45,1.5,3,2)',
+      formula: '=OXYGEN.SWITCH_ON_BY("2026-03-04 08:00",33,1.5)',
+      result: 46085 + (8 - delay - 22) / 24,
+      note: "One plant",
+      source: `Serial 46085 is 4 March 2026; ${delay} h and 33 / 1.5 = 22 h before 08:00`,
+    },
+    {
+      formula: '=OXYGEN.SWITCH_ON_BY("2026-03-04 08:00",48,1.5,2,2)',
       result: 46084 + 14 / 24,
-      note: "18 h before Wednesday 08:00 is Tuesday 14:00",
-      source: "Serial 46083 is 2 March 2026",
+      note: "Two plants: Tuesday at 14:00",
+      source: "2 h + 48 / 3 = 18 h before Wednesday 08:00",
     },
   ],
   seeAlso: ["READY_AT", "START_DELAY", "GROSS_DRAW"],

@@ -54,7 +54,12 @@ export const about: About = {
       note: "All the cold of the vapour used",
       source: "NIST polynomial and vapour enthalpies, evaluated independently: 0.515 kg/kg",
     },
-    { formula: '=OXYGEN.COOL_DOWN_LOSS(10,"copper",-183)', result: 0, note: "Already cold" },
+    {
+      formula: '=OXYGEN.COOL_DOWN_LOSS(10,"copper",-183)',
+      result: 0,
+      note: "Already cold",
+      source: "By the rule: below the boiling point at 1 atm there is nothing to cool",
+    },
   ],
   seeAlso: ["ESTIMATED_DRAW", "FLASH_LOSS", "LIQUID_FROM_MASS"],
   caution:

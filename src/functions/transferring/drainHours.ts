@@ -24,8 +24,8 @@ export const about: About = {
   range: "Drain rate above 0 and even to the end. Warming up afterwards takes days: see DRAIN_BY.",
   source: "Plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.DRAIN_HOURS(40,10)", result: 4 },
-    { formula: '=OXYGEN.DRAIN_HOURS({30;60},"0.5 L/min")', result: [[1], [2]] },
+    { formula: "=OXYGEN.DRAIN_HOURS(54,12)", result: 4.5, source: "54 / 12" },
+    { formula: '=OXYGEN.DRAIN_HOURS({30;60},"0.5 L/min")', result: [[1], [2]], source: "0.5 L/min are 30 L/h" },
   ],
   seeAlso: ["DRAIN_BY", "DRAIN_CHECK", "SPILL_OXYGEN"],
   caution:

@@ -31,14 +31,20 @@ export function drawRatio(gross_draw: any[][], net_fill: any[][]): any[][] {
 export const about: About = {
   rule: "gross draw / net fill",
   range:
-    "Both in one unit; a fill larger than the draw is #VALUE!. Take the sum of many fills: a warm first fill alone is no measure. By weight and by litres the ratio differs by that of the densities, a few percent when the store stands at higher pressure.",
+    "Both in one unit; a fill larger than the draw is #VALUE!. Take the sum of many fills: a warm first fill alone is no measure. By weight and by litres the ratio differs by that of the densities, a few percent when the store stands at higher pressure. Vessels of one size at a time: a small one loses a larger share.",
   source: "Plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.DRAW_RATIO(25,20)", result: 1.25, note: "The rule of thumb" },
-    { formula: "=OXYGEN.DRAW_RATIO(131.2,102.5)", result: 1.28, note: "A week's weights in kilograms" },
+    {
+      formula: "=OXYGEN.DRAW_RATIO(131.2,102.5)",
+      result: 1.28,
+      note: "A week's weights in kilograms",
+      source: "131.2 / 102.5",
+    },
+    { formula: "=OXYGEN.DRAW_RATIO({46;23},{36;16})", result: [[46 / 36], [1.4375]], source: "46 / 36 and 23 / 16" },
     {
       formula: "=OXYGEN.DRAW_RATIO(18,20)",
       result: { error: "#VALUE!", words: "gross_draw of 18 is below net_fill of 20" },
+      source: "By the rule: more can't be filled than was drawn",
     },
   ],
   seeAlso: ["GROSS_DRAW", "LEVEL_FROM_WEIGHT", "ESTIMATED_DRAW"],

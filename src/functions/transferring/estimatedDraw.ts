@@ -5,6 +5,7 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { metal as metalWord } from "../../arguments/metal";
 import { metalCelsius, liquidGauge } from "../../arguments/oxygenState";
 import { fraction, kilograms, litres } from "../../arguments/quantity";
+import { gaugeAtAltitude } from "../../arguments/whereCautionEnds";
 import { invalid } from "../../cells/cellValues";
 import { exceeds } from "../../models/exceeds";
 import { coolDownLoss, estimatedDraw as drawFor } from "../../models/metals";
@@ -60,8 +61,7 @@ export function estimatedDraw(
 
 export const about: About = {
   rule: "((net fill × density at the end + cool-down) / (1 − flash)) / density at the start",
-  range:
-    "Bar gauge; 0.5 to 25 bar absolute; metal up to 60 °C; outside is #VALUE!, as is an end pressure above the store's. Leaks, venting to keep the flow going and a long hose come on top, so compare with your own weights. Cool-down is reckoned at 1 atm. Properties are those of pure oxygen.",
+  range: `Bar gauge; 0.5 to 25 bar absolute; metal up to 60 °C; outside is #VALUE!, as is an end pressure above the store's. Leaks, venting to keep the flow going and a long hose come on top, so compare with your own weights. Cool-down is reckoned at 1 atm. ${gaugeAtAltitude} Properties are those of pure oxygen.`,
   source:
     "Mass and heat balance; properties: Schmidt & Wagner 1985; specific heats: NIST Cryogenic Material Properties",
   examples: [
@@ -78,6 +78,13 @@ export const about: About = {
       tolerance: 0.002,
       note: "Cold vessel: flash alone",
       source: "Schmidt & Wagner 1985, mass balance evaluated independently",
+    },
+    {
+      formula: '=OXYGEN.ESTIMATED_DRAW(1.2,"22 psi",0.7,"stainless",35,"5 psi",0.5)',
+      result: 1.5378,
+      tolerance: 0.01,
+      note: "A small portable vessel takes 1.28 times its fill even with half the cold of the vapour used",
+      source: "Schmidt & Wagner 1985 and the NIST polynomial of 304 stainless, evaluated independently",
     },
   ],
   seeAlso: ["GROSS_DRAW", "DRAW_RATIO", "FLASH_LOSS", "COOL_DOWN_LOSS"],

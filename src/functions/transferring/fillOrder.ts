@@ -4,8 +4,10 @@ import { column } from "../../arguments/column";
 import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { litres, number } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
+import { isHeading } from "../../arguments/rows";
 import { text } from "../../arguments/text";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
+import { drawRatioOfPortables } from "../../arguments/whereCautionEnds";
 import { fillOrder as orderOf } from "../../models/transferring";
 
 export const args = tableArguments({
@@ -38,9 +40,9 @@ export function fillOrder(
   names?: any[][],
 ): any[][] {
   return wholeTable(args, [levels, capacities, stock, keep, draw_ratio, names], (given) => {
-    // Any text may be a name, so whether the names have a header is told by the levels beside them.
-    const headers = levels.length * levels[0]!.length - given.levels.length;
-    const vesselNames = given.names?.slice(headers);
+    // Any text may be a name, so whether the names have a heading is told by the levels beside them.
+    const headed = isHeading(levels[0]![0], litres) && given.names?.length === given.levels.length + 1;
+    const vesselNames = headed ? given.names?.slice(1) : given.names;
     const unequal = sameLength({ levels: given.levels, capacities: given.capacities, names: vesselNames });
     if (unequal) return unequal;
     const nameOf = (index: number): string | number => vesselNames?.[index] ?? index + 1;
@@ -57,30 +59,33 @@ export function fillOrder(
   });
 }
 
+const ratio = defaults.draw_ratio.value;
+
 export const about: About = {
   rule: "vessels by level / capacity, emptiest first, ties by list order; fill = capacity − level while stock − keep covers fill × draw ratio, the last a part, then 0",
-  range:
-    "Lists of equal length, all with a header text or all without; a blank cell or a level above its capacity is #VALUE!. Every vessel has a row, also a full one or one the stock doesn't reach.",
+  range: `Lists of equal length, each with a heading or without; a blank cell between filled ones or a level above its capacity is #VALUE!. Every vessel has a row, also a full one or one the stock doesn't reach. ${drawRatioOfPortables}`,
   source: "Own planning default; draw ratio: common practice, no source",
   examples: [
     {
-      formula: "=OXYGEN.FILL_ORDER({10;2;20},{20;20;40},40)",
+      formula: "=OXYGEN.FILL_ORDER({10;2;20},{20;20;40},43)",
       result: [
         ["vessel", "fill", "draw", "stock after"],
-        [2, 18, 22.5, 17.5],
-        [1, 10, 12.5, 5],
-        [3, 4, 5, 0],
+        [2, 18, 18 * ratio, 43 - 18 * ratio],
+        [1, 10, 10 * ratio, 43 - 28 * ratio],
+        [3, (43 - 28 * ratio) / ratio, 43 - 28 * ratio, 0],
       ],
-      note: "Shares 0.5, 0.1 and 0.5; the tie goes by the list, and the last gets a part fill",
+      note: "The tie goes by the list, and the last gets a part fill",
+      source: `Shares 0.5, 0.1 and 0.5; drawn 18 and 10 L × ${ratio}, then what is left`,
     },
     {
-      formula: '=OXYGEN.FILL_ORDER({0;30},{20;40},50,30,1.25,{"ward";"store"})',
+      formula: '=OXYGEN.FILL_ORDER({0;30},{20;40},50,30,1.6,{"ward";"store"})',
       result: [
         ["vessel", "fill", "draw", "stock after"],
-        ["ward", 16, 20, 30],
+        ["ward", 12.5, 20, 30],
         ["store", 0, 0, 30],
       ],
       note: "30 L stay in the store",
+      source: "20 L are left to draw: 20 / 1.6 = 12.5 L",
     },
   ],
   seeAlso: ["FILLS_AVAILABLE", "GROSS_DRAW", "VESSEL_HOURS"],

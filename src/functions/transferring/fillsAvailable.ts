@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litres, number } from "../../arguments/quantity";
+import { blankAsZero, drawRatioOfPortables } from "../../arguments/whereCautionEnds";
 import { fillsAvailable as fillsFrom } from "../../models/transferring";
 
 export const args = cellArguments({
@@ -27,18 +28,29 @@ export function fillsAvailable(level: any[][], fill_each: any[][], keep?: any[][
   );
 }
 
+const ratio = defaults.draw_ratio.value;
+
 export const about: About = {
   rule: "(level − keep) / (fill × draw ratio), cut down to whole fills; 0 when the level is not above what is kept",
-  range: "Fill above 0, draw ratio 1 or more. Nothing is made in the meantime; for a day's running see FILLS_PER_DAY.",
+  range: `Fill above 0, draw ratio 1 or more. Nothing is made in the meantime; for a day's running see FILLS_PER_DAY. ${drawRatioOfPortables} ${blankAsZero}`,
   source: "Plain arithmetic; draw ratio: common practice, no source",
   examples: [
-    { formula: "=OXYGEN.FILLS_AVAILABLE(60,20)", result: 2, note: "25 L drawn each: 2.4 fills are 2" },
+    {
+      formula: "=OXYGEN.FILLS_AVAILABLE(94,18)",
+      result: Math.floor(94 / (18 * ratio)),
+      source: `94 / (18 × ${ratio}), cut down`,
+    },
     {
       formula: "=OXYGEN.FILLS_AVAILABLE({60;90},1.2,15,1.25)",
       result: [[30], [50]],
-      note: "45 and 75 L above the reserve, 1.5 L each",
+      source: "45 and 75 L above the reserve, 1.5 L each",
     },
-    { formula: "=OXYGEN.FILLS_AVAILABLE(10,20,15)", result: 0, note: "Below the reserve" },
+    {
+      formula: "=OXYGEN.FILLS_AVAILABLE(10,6,15)",
+      result: 0,
+      note: "Below the reserve",
+      source: "By the rule: 10 L are not above 15 L",
+    },
   ],
   seeAlso: ["GROSS_DRAW", "FILL_ORDER", "FILLS_PER_DAY"],
   caution:

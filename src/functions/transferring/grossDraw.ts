@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litres, number } from "../../arguments/quantity";
+import { drawRatioOfPortables } from "../../arguments/whereCautionEnds";
 import { grossDraw as drawFor } from "../../models/transferring";
 
 export const args = cellArguments({
@@ -21,17 +22,17 @@ export function grossDraw(net_fill: any[][], draw_ratio?: any[][]): any[][] {
   return eachCell(args, [net_fill, draw_ratio], (given) => drawFor(given.net_fill, given.draw_ratio));
 }
 
+const ratio = defaults.draw_ratio.value;
+
 export const about: About = {
   rule: "net fill × draw ratio",
-  range:
-    "Draw ratio 1 or more: nothing is filled without being drawn. A warm vessel or hose takes more; see ESTIMATED_DRAW.",
+  range: `Draw ratio 1 or more: nothing is filled without being drawn. A warm vessel or hose takes more. ${drawRatioOfPortables}`,
   source: "Draw ratio: common practice, no source; better from your own weights (DRAW_RATIO)",
   examples: [
     {
-      formula: "=OXYGEN.GROSS_DRAW(20)",
-      result: 25,
-      note: "About 25 L drawn for a 20 L fill",
-      source: "common practice, no source",
+      formula: "=OXYGEN.GROSS_DRAW(36)",
+      result: 36 * ratio,
+      source: `36 L × ${ratio}; draw ratio: ${defaults.draw_ratio.source}`,
     },
     { formula: '=OXYGEN.GROSS_DRAW("10 gal",1.1)', result: 41.639529624, source: "NIST SP 811: 37.854 117 84 L × 1.1" },
   ],

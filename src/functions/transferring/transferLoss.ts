@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litres, number } from "../../arguments/quantity";
+import { drawRatioOfPortables } from "../../arguments/whereCautionEnds";
 import { transferLoss as lossOf } from "../../models/transferring";
 
 export const args = cellArguments({
@@ -21,13 +22,19 @@ export function transferLoss(net_fill: any[][], draw_ratio?: any[][]): any[][] {
   return eachCell(args, [net_fill, draw_ratio], (given) => lossOf(given.net_fill, given.draw_ratio));
 }
 
+const ratio = defaults.draw_ratio.value;
+
 export const about: About = {
   rule: "net fill × (draw ratio − 1)",
-  range: "Draw ratio 1 or more.",
+  range: `Draw ratio 1 or more. ${drawRatioOfPortables}`,
   source: "Draw ratio: common practice, no source; better from your own weights (DRAW_RATIO)",
   examples: [
-    { formula: "=OXYGEN.TRANSFER_LOSS(20)", result: 5, note: "25 L drawn for a 20 L fill" },
-    { formula: "=OXYGEN.TRANSFER_LOSS({20;40},1.5)", result: [[10], [20]] },
+    {
+      formula: "=OXYGEN.TRANSFER_LOSS(36)",
+      result: 36 * (ratio - 1),
+      source: `36 L × (${ratio} − 1); draw ratio: ${defaults.draw_ratio.source}`,
+    },
+    { formula: "=OXYGEN.TRANSFER_LOSS({18;42},1.5)", result: [[9], [21]], source: "18 × 0.5 and 42 × 0.5" },
   ],
   seeAlso: ["GROSS_DRAW", "FLASH_LOSS", "COOL_DOWN_LOSS", "GAS_FROM_LIQUID"],
   caution:

@@ -1,9 +1,8 @@
 import fc from "fast-check";
 import { daysUntilEmpty } from "../../../src/functions/holding/daysUntilEmpty";
 import { levelLeft } from "../../../src/functions/holding/levelLeft";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
-
-const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 test("a full unpowered vessel is empty in 8 days, the cautious end of 8 to 10 (common practice, no source)", () => {
   expect(oneNumber(daysUntilEmpty, 40, 40)).toBe(8);
@@ -24,11 +23,11 @@ test("a vessel that gains or just holds does not run empty; one that is empty is
 test("LEVEL_LEFT is its inverse: nothing left at that day, something just before it", () => {
   fc.assert(
     fc.property(
-      some(1, 500),
-      some(0.01, 1),
-      some(0, 50),
-      some(1, 30),
-      some(0, 0.9),
+      evenly(1, 500),
+      evenly(0.01, 1),
+      evenly(0, 50),
+      evenly(1, 30),
+      evenly(0, 0.9),
       (capacity, share, draw, emptyDays, madeShare) => {
         const level = share * capacity;
         const made = madeShare * (draw + capacity / emptyDays);
@@ -42,7 +41,7 @@ test("LEVEL_LEFT is its inverse: nothing left at that day, something just before
 
 test("drawing more, a leakier vessel and a lower level never last longer", () => {
   fc.assert(
-    fc.property(some(1, 500), some(0.01, 1), some(0, 50), some(2, 30), (capacity, share, draw, emptyDays) => {
+    fc.property(evenly(1, 500), evenly(0.01, 1), evenly(0, 50), evenly(2, 30), (capacity, share, draw, emptyDays) => {
       const days = oneNumber(daysUntilEmpty, share * capacity, capacity, draw, emptyDays);
       expect(oneNumber(daysUntilEmpty, share * capacity, capacity, draw + 1, emptyDays)).toBeLessThan(days);
       expect(oneNumber(daysUntilEmpty, share * capacity, capacity, draw, emptyDays - 1)).toBeLessThan(days);

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { hoursToPressure } from "../../../src/functions/holding/hoursToPressure";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
 import { expectRow } from "../publishedRow";
 
@@ -16,14 +17,13 @@ test("the default takes a fifth of the mixed time (own planning default)", () =>
 });
 
 test("longer to a higher end, shorter with more heat, in proportion to mixing", () => {
-  const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
   fc.assert(
     fc.property(
-      some(1, 500),
-      some(0.1, 0.8),
-      some(0, 2),
-      some(0.1, 2),
-      some(1, 100),
+      evenly(1, 500),
+      evenly(0.1, 0.8),
+      evenly(0, 2),
+      evenly(0.1, 2),
+      evenly(1, 100),
       (capacity, share, from, rise, heat) => {
         const hours = oneNumber(hoursToPressure, capacity, share * capacity, from, from + rise, heat);
         expect(hours).toBeGreaterThan(0);
@@ -67,9 +67,17 @@ test("no liquid left before the end is no answer; an end not above the start and
     "#VALUE! to_pressure of 2 bar is not above from_pressure of 2 bar; a closed vessel only gains pressure",
   );
   expect(errorOf(hoursToPressure, 100, 50, 2, 1, 5)).toMatch(/^#VALUE! to_pressure/);
-  expect(errorOf(hoursToPressure, 100, 101, 0, 1, 5)).toMatch(/^#VALUE! level is 101 L/);
+  expect(errorOf(hoursToPressure, 100, 101, 0, 1, 5)).toBe(
+    "#VALUE! level is 101 L, above the brim_volume of 100 L; check which is which",
+  );
   expect(errorOf(hoursToPressure, 100, 50, 0, 24, 5)).toMatch(/^#VALUE! to_pressure must be between/);
   expect(errorOf(hoursToPressure, 100, 50, 0, 1, 0)).toMatch(/^#VALUE! heat_leak must be more than 0 W/);
+});
+
+test("a bare 22 is psi, in which the valve opens after 1.86 and not 9.5 h: refused, and read with its unit", () => {
+  expect(errorOf(hoursToPressure, 40, 20, 0, 22, 12)).toMatch(/^#VALUE! to_pressure 22 looks like psi: write "22 psi"/);
+  expect(oneNumber(hoursToPressure, 40, 20, 0, "22 psi", 12)).toBeCloseTo(1.86, 1);
+  expect(oneNumber(hoursToPressure, 40, 20, 0, "22 bar", 12)).toBeGreaterThan(9);
 });
 
 test("an empty vessel is no answer, and says so", () => {

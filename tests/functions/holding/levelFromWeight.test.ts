@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { liquidMass } from "../../../src/functions/amounts/liquidMass";
 import { levelFromWeight } from "../../../src/functions/holding/levelFromWeight";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
 import { expectRow } from "../publishedRow";
 
@@ -14,9 +15,8 @@ test("20 L weigh 50.317 08 lb (Schmidt & Wagner 1985 evaluated independently), i
 });
 
 test("takes back what LIQUID_MASS weighs, on any empty vessel", () => {
-  const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
   fc.assert(
-    fc.property(some(0.1, 500), some(1, 500), some(-0.5, 23.9), (liquid, empty, pressure) => {
+    fc.property(evenly(0.1, 500), evenly(1, 500), evenly(-0.5, 14.9), (liquid, empty, pressure) => {
       const gross = empty + oneNumber(liquidMass, liquid, pressure);
       expect(Math.abs(oneNumber(levelFromWeight, gross, empty, pressure) - liquid)).toBeLessThan(1e-9);
     }),

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { levelLeft } from "../../../src/functions/holding/levelLeft";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
 
 test("40 L that lose 10 % of the full vessel a day hold 28 L after 3 days (plain arithmetic)", () => {
@@ -13,15 +14,14 @@ test("the constant loss is the cautious side of one in proportion to the level: 
 });
 
 test("between empty and full, and never rising with time or draw while it runs down", () => {
-  const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
   fc.assert(
     fc.property(
-      some(0, 100),
-      some(1, 500),
-      some(0, 1),
-      some(0, 50),
-      some(1, 30),
-      some(0, 100),
+      evenly(0, 100),
+      evenly(1, 500),
+      evenly(0, 1),
+      evenly(0, 50),
+      evenly(1, 30),
+      evenly(0, 100),
       (days, capacity, share, draw, emptyDays, made) => {
         const left = oneNumber(levelLeft, days, share * capacity, capacity, draw, emptyDays, made);
         expect(left).toBeGreaterThanOrEqual(0);

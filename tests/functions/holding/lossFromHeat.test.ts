@@ -9,5 +9,5 @@ test("reference row: 12 W boil 10.66 % of 40 L a day at 1 atm", () => {
 
 test("the same heat boils more litres of warmer liquid, which is lighter and needs less heat", () => {
   expect(oneNumber(lossFromHeat, 12, 5)).toBeGreaterThan(oneNumber(lossFromHeat, 12, 0));
-  expect(errorOf(lossFromHeat, 12, 25)).toMatch(/#VALUE! pressure must be between/);
+  expect(errorOf(lossFromHeat, 12, "25 bar")).toMatch(/#VALUE! pressure must be between/);
 });

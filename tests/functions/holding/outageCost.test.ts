@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { outageCost } from "../../../src/functions/holding/outageCost";
+import { evenly } from "../../evenly";
 import { oneNumber } from "../oneCell";
 
 test("a day's outage of two full 50 L plants of 1.25 L/h and a restart of 6 h, by hand: 60 + 15 not made, 12.5 boiled off", () => {
@@ -14,13 +15,12 @@ test("no outage costs its restart only; a long one never boils off more than the
 });
 
 test("in proportion to the plants, and rising with hours", () => {
-  const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
   fc.assert(
     fc.property(
-      some(0, 500),
-      some(0, 24),
-      some(0.1, 5),
-      some(1, 200),
+      evenly(0, 500),
+      evenly(0, 24),
+      evenly(0.1, 5),
+      evenly(1, 200),
       fc.integer({ min: 1, max: 20 }),
       (hours, restart, rate, capacity, plants) => {
         const one = oneNumber(outageCost, hours, restart, rate, capacity);

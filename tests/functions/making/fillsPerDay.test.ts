@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { fillsPerDay } from "../../../src/functions/making/fillsPerDay";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
-
-const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 test("by hand: one plant of 1.25 L/h, 1 L fills drawn at 1.25 and 20 min each", () => {
   expect((24 * 1.25) / (1.25 + 1.25 / 3)).toBeCloseTo(18, 9);
@@ -12,11 +11,11 @@ test("by hand: one plant of 1.25 L/h, 1 L fills drawn at 1.25 and 20 min each", 
 test("the day's balance holds: n fills are made good, n + 1 are not, and only the plant drawn from stops", () => {
   fc.assert(
     fc.property(
-      some(0.5, 40),
-      some(0.5, 10),
-      some(0, 120),
+      evenly(0.5, 40),
+      evenly(0.5, 10),
+      evenly(1, 120),
       fc.integer({ min: 1, max: 12 }),
-      some(1, 2),
+      evenly(1, 2),
       (fill, rate, minutes, plants, ratio) => {
         const n = oneNumber(fillsPerDay, fill, rate, minutes, plants, ratio);
         const made = (fills: number): number => rate * (24 * plants - (fills * minutes) / 60);

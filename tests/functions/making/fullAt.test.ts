@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { fullAt } from "../../../src/functions/making/fullAt";
 import { hoursToFill } from "../../../src/functions/making/hoursToFill";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
 
 const serialOf = (iso: string): number => Date.parse(`${iso}Z`) / 86400000 + 25569;
@@ -15,19 +16,13 @@ test("a day and a half later by the calendar of JavaScript's Date", () => {
 
 test("differs from the start by the hours that HOURS_TO_FILL answers", () => {
   fc.assert(
-    fc.property(
-      fc.double({ min: 1, max: 500, noNaN: true }),
-      fc.double({ min: 0.1, max: 20, noNaN: true }),
-      fc.double({ min: 0, max: 1, noNaN: true }),
-      fc.double({ min: 0, max: 12, noNaN: true }),
-      (capacity, rate, share, delay) => {
-        const hours = oneNumber(hoursToFill, capacity, rate, capacity * share, delay);
-        expect((oneNumber(fullAt, 46000.25, capacity, rate, capacity * share, delay) - 46000.25) * 24).toBeCloseTo(
-          hours,
-          5,
-        );
-      },
-    ),
+    fc.property(evenly(1, 500), evenly(0.1, 20), evenly(0, 1), evenly(0, 12), (capacity, rate, share, delay) => {
+      const hours = oneNumber(hoursToFill, capacity, rate, capacity * share, delay);
+      expect((oneNumber(fullAt, 46000.25, capacity, rate, capacity * share, delay) - 46000.25) * 24).toBeCloseTo(
+        hours,
+        5,
+      );
+    }),
   );
 });
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { hoursToFill } from "../../../src/functions/making/hoursToFill";
 import { liquidMade } from "../../../src/functions/making/liquidMade";
+import { evenly } from "../../evenly";
 import { oneNumber } from "../oneCell";
 
 test("nothing during the start delay, then in proportion to hours and plants", () => {
@@ -17,15 +18,10 @@ test("reads time and rate with units: 2 days at 10 gal/day (NIST SP 811: 1 gal =
 
 test("after the hours to fill it has made the capacity", () => {
   fc.assert(
-    fc.property(
-      fc.double({ min: 1, max: 500, noNaN: true }),
-      fc.double({ min: 0.1, max: 20, noNaN: true }),
-      fc.double({ min: 0, max: 12, noNaN: true }),
-      (capacity, rate, delay) => {
-        expect(
-          oneNumber(liquidMade, oneNumber(hoursToFill, capacity, rate, 0, delay), rate, delay) / capacity,
-        ).toBeCloseTo(1, 9);
-      },
-    ),
+    fc.property(evenly(1, 500), evenly(0.1, 20), evenly(0, 12), (capacity, rate, delay) => {
+      expect(
+        oneNumber(liquidMade, oneNumber(hoursToFill, capacity, rate, 0, delay), rate, delay) / capacity,
+      ).toBeCloseTo(1, 9);
+    }),
   );
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { plantLoading } from "../../../src/functions/making/plantLoading";
 import { plantsNeeded } from "../../../src/functions/making/plantsNeeded";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
 
 // International Fire Code 2018, table G101.2: 115.05 ft³ of gas from a US gallon of liquid, 860.63 L/L.
@@ -20,17 +21,11 @@ test("nothing needed still takes the spare plant", () => {
 
 test("the plants without spare are loaded at most to their availability, and one fewer would be over it", () => {
   fc.assert(
-    fc.property(
-      fc.double({ min: 1000, max: 1e7, noNaN: true }),
-      fc.double({ min: 0.2, max: 20, noNaN: true }),
-      fc.double({ min: 0.3, max: 1, noNaN: true }),
-      (gas, rate, availability) => {
-        const plants = oneNumber(plantsNeeded, gas, rate, 0, availability);
-        expect(oneNumber(plantLoading, gas, rate, plants)).toBeLessThanOrEqual(availability * (1 + 1e-9));
-        if (plants > 1)
-          expect(oneNumber(plantLoading, gas, rate, plants - 1)).toBeGreaterThan(availability * (1 - 1e-9));
-      },
-    ),
+    fc.property(evenly(1000, 1e7), evenly(0.2, 20), evenly(0.3, 1), (gas, rate, availability) => {
+      const plants = oneNumber(plantsNeeded, gas, rate, 0, availability);
+      expect(oneNumber(plantLoading, gas, rate, plants)).toBeLessThanOrEqual(availability * (1 + 1e-9));
+      if (plants > 1) expect(oneNumber(plantLoading, gas, rate, plants - 1)).toBeGreaterThan(availability * (1 - 1e-9));
+    }),
   );
 });
 

@@ -1,9 +1,8 @@
 import fc from "fast-check";
 import { readyAt } from "../../../src/functions/making/readyAt";
 import { switchOnBy } from "../../../src/functions/making/switchOnBy";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
-
-const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 test("over the leap day by the calendar of JavaScript's Date: 2028-02-28 21:00 + 3 h + 24 h", () => {
   const wanted = Date.UTC(2028, 1, 28, 21) / 86400000 + 25569 + 27 / 24;
@@ -21,10 +20,10 @@ test("twice the plants halve the making but not the start delay", () => {
 test("SWITCH_ON_BY is its inverse", () => {
   fc.assert(
     fc.property(
-      some(20000, 60000),
-      some(0, 2000),
-      some(0.2, 10),
-      some(0, 12),
+      evenly(34000, 60000),
+      evenly(0, 2000),
+      evenly(0.2, 10),
+      evenly(0, 12),
       fc.integer({ min: 1, max: 20 }),
       (start, need, rate, delay, plants) => {
         const ready = oneNumber(readyAt, start, need, rate, delay, plants);

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { roomOxygen } from "../../../src/functions/safety/roomOxygen";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
-
-const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 test("long run by hand: (0.21·0.25 + 0.015)/0.265 m³/min; 10 L/min into 500 L/min of air at 0.21", () => {
   expect(Math.abs(oneNumber(roomOxygen, 30, 15, 0.5) - 0.2547)).toBeLessThan(0.0001);
@@ -28,11 +27,11 @@ test("follows the balance V·dC/dt = Q·0.21 + R·P − (Q + R)·C, integrated b
 test("between air and the purity; rises with time, falls with fresh air; ends at the long run", () => {
   fc.assert(
     fc.property(
-      some(5, 500),
-      some(0.1, 200),
-      some(0, 20),
-      some(0, 600),
-      some(0.3, 1),
+      evenly(5, 500),
+      evenly(0.1, 200),
+      evenly(0, 20),
+      fc.integer({ min: 1, max: 600 }),
+      fc.integer({ min: 30, max: 100 }).map((each) => each / 100),
       (room, release, changes, minutes, purity) => {
         const now = oneNumber(roomOxygen, room, release, changes, minutes, purity);
         expect(now).toBeGreaterThanOrEqual(0.21 - 1e-12);
@@ -46,6 +45,27 @@ test("between air and the purity; rises with time, falls with fresh air; ends at
       },
     ),
   );
+});
+
+test("at an altitude the release is larger by 101.325 kPa over the air pressure (ISO 2533:1975: 70.109 kPa at 3000 m)", () => {
+  const higher = (15 * 101.325) / 70.109;
+  expect(oneNumber(roomOxygen, 30, 15, 2, 45, 0.93, 3000)).toBeCloseTo(
+    oneNumber(roomOxygen, 30, higher, 2, 45, 0.93),
+    6,
+  );
+  expect(oneNumber(roomOxygen, 30, 15, 2, undefined, undefined, 3000)).toBeCloseTo(
+    (0.21 * 1000 + higher) / (1000 + higher),
+    6,
+  );
+});
+
+test("minutes: the words long run are the long run, and a time of day or a blank is neither", () => {
+  for (const words of ["long run", "Long Run", " long-run ", "longrun"])
+    expect(oneNumber(roomOxygen, 30, 15, 0.5, words)).toBe(oneNumber(roomOxygen, 30, 15, 0.5));
+  expect(oneNumber(roomOxygen, 30, 15, 0.5, "2 h")).toBe(oneNumber(roomOxygen, 30, 15, 0.5, 120));
+  expect(errorOf(roomOxygen, 30, 15, 0.5, 2 / 24)).toMatch(/#VALUE! minutes .*looks like a time of day/);
+  expect(errorOf(roomOxygen, 30, 15, 0.5, null)).toMatch(/#VALUE! minutes is blank: enter minutes or "long run"/);
+  expect(errorOf(roomOxygen, 30, 15, 0.5, "soon")).toMatch(/#VALUE! minutes "soon" is not a number.* or "long run"$/);
 });
 
 test("nothing released leaves air; a closed room ends at what is released; ft³ are read (NIST SP 811)", () => {

@@ -12,14 +12,22 @@ test("poor mixing multiplies, by 3 unless told (industrial ventilation texts: 3 
   expect(oneNumber(ventilationNeeded, 1, 0.235, 10)).toBeCloseTo(18.36, 9);
 });
 
-test("RELEASE_LIMIT of a room with that much fresh air is the release", () => {
+test("at 3000 m 1.4453 times as much: 101.325 over 70.109 kPa, ISO 2533:1975", () => {
+  expect(oneNumber(ventilationNeeded, 1, 0.235, 1, 3000)).toBeCloseTo((1.836 * 101.325) / 70.109, 4);
+  expect(oneNumber(ventilationNeeded, 1, 0.235, 1, "9842.52 ft")).toBeCloseTo((1.836 * 101.325) / 70.109, 4);
+});
+
+test("RELEASE_LIMIT of a room with that much fresh air is the release, with the same limit, mixing and altitude", () => {
   fc.assert(
     fc.property(
-      fc.double({ min: 0.1, max: 500, noNaN: true }),
-      fc.double({ min: 0.22, max: 0.9, noNaN: true }),
-      (release, limit) => {
-        const air = oneNumber(ventilationNeeded, release, limit, 1);
-        expect(oneNumber(releaseLimit, air, 1, limit) / release).toBeCloseTo(1, 9);
+      fc.integer({ min: 1, max: 5000 }),
+      fc.integer({ min: 22, max: 90 }),
+      fc.integer({ min: 10, max: 100 }),
+      fc.integer({ min: -400, max: 5000 }),
+      (release, limit, mixing, altitude) => {
+        const air = oneNumber(ventilationNeeded, release / 10, limit / 100, mixing / 10, altitude);
+        const back = oneNumber(releaseLimit, air, 1, limit / 100, mixing / 10, altitude);
+        expect(back / (release / 10)).toBeCloseTo(1, 9);
       },
     ),
   );
@@ -28,4 +36,5 @@ test("RELEASE_LIMIT of a room with that much fresh air is the release", () => {
 test("no release needs no air; a mixing factor under 1 would be better than perfect", () => {
   expect(oneNumber(ventilationNeeded, 0)).toBe(0);
   expect(errorOf(ventilationNeeded, 10, 0.235, 0.5)).toMatch(/#VALUE! mixing must be 1 or more/);
+  expect(errorOf(ventilationNeeded, 10, 0.235, 3, 12000)).toMatch(/#VALUE! altitude must be between -500 and 11000 m/);
 });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { coolDownLoss } from "../../../src/functions/transferring/coolDownLoss";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
 import { expectRow } from "../publishedRow";
 
@@ -23,9 +24,9 @@ test("in proportion to the mass, less with the vapour's cold, more from a warmer
   fc.assert(
     fc.property(
       fc.constantFrom("stainless", "aluminium", "copper"),
-      fc.double({ min: 0.1, max: 500, noNaN: true }),
-      fc.double({ min: -150, max: 59, noNaN: true }),
-      fc.double({ min: 0, max: 0.9, noNaN: true }),
+      evenly(0.1, 500),
+      evenly(-150, 59),
+      evenly(0, 0.9),
       (metal, mass, celsius, use) => {
         const loss = oneNumber(coolDownLoss, mass, metal, celsius, use);
         expect(oneNumber(coolDownLoss, 2 * mass, metal, celsius, use) / loss).toBeCloseTo(2, 9);

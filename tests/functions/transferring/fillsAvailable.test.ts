@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { fillsAvailable } from "../../../src/functions/transferring/fillsAvailable";
 import { grossDraw } from "../../../src/functions/transferring/grossDraw";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
 
 test("60 L give two fills of 20 L at about 25 L drawn each (common practice, no source), 75 L three", () => {
@@ -16,9 +17,8 @@ test("exactly whole fills survive rounding: 3 fills of 0.1 L from 0.3 L", () => 
 });
 
 test("these fills can be drawn and one more can't", () => {
-  const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
   fc.assert(
-    fc.property(some(0, 500), some(0.5, 60), some(0, 100), some(1, 2), (level, fill, keep, ratio) => {
+    fc.property(evenly(0, 500), evenly(0.5, 60), evenly(0, 100), evenly(1, 2), (level, fill, keep, ratio) => {
       const fills = oneNumber(fillsAvailable, level, fill, keep, ratio);
       expect(Number.isInteger(fills)).toBe(true);
       const draw = oneNumber(grossDraw, fill, ratio);
