@@ -34,4 +34,9 @@ export const synonyms: readonly (readonly string[])[] = [
   ["gauge", "manometer", "dial"],
   ["restated", "nm3", "normal cubic metre", "standard cubic foot", "scf"],
   ["blended", "blend", "mixture", "manifold"],
+  ["chance", "likely", "likelihood", "probability", "risk", "odds", "simulation", "simulate", "monte carlo"],
+  ["short", "shortage", "shortfall", "run out", "runs out", "running out"],
+  ["against", "compare", "comparison", "deviation", "drift"],
+  ["log", "read", "readings", "record"],
+  ["together", "add up", "several"],
 ];

@@ -125,13 +125,13 @@ export const about: About = {
   examples: [
     {
       formula:
-        '=OXYGEN.PLAN_CHANCE({"2026-03-01";"2026-03-02"},{40;90},{30;0},{18;24},{2,"2026-02-01",24,1.2,50},80,1.5,10,4,TRUE,0,1,2,0,20)',
+        '=OXYGEN.PLAN_CHANCE({"2026-03-01";"2026-03-02"},{40;90},{10;0},{18;24},{2,"2026-02-01",24,1.2,50},80,1.5,10,4,TRUE,0,1,2,0,20)',
       result: [
         ["date", "chance short that day", "chance short by then", "closing low", "closing middle", "closing high"],
-        [46082, 0, 0, 73.6, 73.6, 73.6],
+        [46082, 0, 0, 61.1, 61.1, 61.1],
         [46083, 1, 1, 0, 0, 0],
       ],
-      note: "Nothing is left to chance: every run is the plan itself, 3.8 L short on the second day",
+      note: "Nothing is left to chance: every run is the plan itself, 135 L drawn from 118.7 on the second day",
     },
     {
       formula:
@@ -148,14 +148,14 @@ export const about: About = {
     },
     {
       formula:
-        '=OXYGEN.PLAN_CHANCE({"2026-03-01";"2026-03-02"},{38.4;38.4},{0;0},{24;24},{1,"2026-02-01",24,2,50},0,,,,TRUE,0,0.8,2)',
+        '=OXYGEN.PLAN_CHANCE({"2026-03-01";"2026-03-02"},{38.4;38.4},{0;0},{24;24},{1,"2026-02-01",24,2,50},0,,,,TRUE,0,0.8,4)',
       result: [
         ["date", "chance short that day", "chance short by then", "closing low", "closing middle", "closing high"],
         [46082, 0.2, 0.2, 0, 0, 0],
-        [46083, 0.2, 0.3, 0, 0, 0],
+        [46083, 0.2, 0.25, 0, 0, 0],
       ],
-      tolerance: 0.058,
-      source: "Two-state Markov chain: 1 − 0.8 × (1 − 0.2/(0.8 × 2)) = 0.3 by the second day; four standard errors",
+      tolerance: 0.055,
+      source: "Two-state Markov chain: 1 − 0.8 × (1 − 0.2/(0.8 × 4)) = 0.25 by the second day; four standard errors",
       note: "One plant that makes just what is drawn, with nothing in store: short whenever it is down",
     },
   ],
