@@ -13,7 +13,7 @@ import { flag } from "./text";
 const mostPlanDays = 2000;
 
 const dates = column(date);
-const need = new DailyAmountsArgument(litres);
+const need = new DailyAmountsArgument(litres.as("net liquid"));
 const power_hours = column(hours.between(0, 24));
 const plants = table({
   count,

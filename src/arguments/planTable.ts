@@ -2,6 +2,7 @@ import { type CellError, type CellTable, dateCell } from "../cells/cellValues";
 import type { StockPlanDay } from "../models/stockPlan";
 import { isFailure } from "./argument";
 import { date } from "./date";
+import type { Kind } from "./kinds";
 import { consecutiveDays } from "./planArguments";
 import { litres } from "./quantity";
 import { type Row, table } from "./range";
@@ -32,6 +33,21 @@ export function planOfTable(rows: readonly Row<typeof columns>[], label: string)
   if (isFailure(gap)) return gap;
   return rows.map(({ boil_off, held_back, ...row }) => ({ ...row, boilOff: boil_off, heldBack: held_back }));
 }
+
+/** What the columns of a plan are. */
+export const planKinds: readonly Kind[] = [
+  "date",
+  "liquid",
+  "liquid",
+  "liquid",
+  "gross liquid",
+  "liquid",
+  "liquid",
+  "liquid",
+  "gross liquid",
+  "liquid",
+  "liquid",
+];
 
 /** A plan as a table, header row first. */
 export const tableOfPlan = (days: readonly StockPlanDay[]): CellTable => [

@@ -161,6 +161,9 @@ function planningCosts(): void {
     column(365, (row) => (row % 45 === 10 ? 0 : 24)),
     Array.from({ length: 10 }, (_, kind) => [1 + (kind % 3), firstDay + kind * 20, 24, 1 + kind * 0.1, 50]),
     [[20]],
+    undefined,
+    undefined,
+    [[3]],
   ];
   const items = Array.from({ length: 10 }, (_, item) => [
     `item ${item + 1}`,

@@ -33,6 +33,7 @@ export function daysCovered(stock: any[][], needs: any[][], daily_loss: any[][])
 }
 
 export const about: About = {
+  gives: "days",
   rule: "whole days while stock covers need + loss, then the part of the next day that is left stock/(need + loss)",
   range: `Needs and loss 0 or more, a blank is refused; dates beside the needs must be consecutive days. For a stock of liquid enter what is drawn from it, need × draw ratio (GROSS_DRAW), and what boils off: without both the answer flatters (DAYS_UNTIL_EMPTY has them in it). Stock left after the last day is #N/A "longer than the list"; a stock that ends with the list lasts as long as the list. ${blankAsZero}`,
   source: "Plain arithmetic",

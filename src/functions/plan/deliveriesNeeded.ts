@@ -69,6 +69,7 @@ export function deliveriesNeeded(
 }
 
 export const about: About = {
+  gives: ["date", "liquid"],
   rule: "STOCK_PLAN without deliveries; the first day that is short or closes below keep gets the fewest whole batches that make it whole, on the latest day up to it on which nothing more is vented over the plan; where no day does both, a batch at a time on the latest day that helps and vents least; again until no day is short or below",
   range: `As STOCK_PLAN; batch above 0. A delivery is drawn from the next day on unless same_day is TRUE, so that a first day that is short can't be helped: #N/A names the day. No delivery needed is the header alone, which STOCK_PLAN takes as none. The table goes into STOCK_PLAN as received, as it is: look there at what is vented. ${drawRatioOfPortables} ${emptyDaysOfOthers} ${blankAsZero}`,
   source: "Search over STOCK_PLAN; common practice, no source",

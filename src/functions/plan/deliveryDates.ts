@@ -62,6 +62,7 @@ export function deliveryDates(
 }
 
 export const about: About = {
+  gives: ["date", "amount"],
   rule: "on every day opening − need ≥ keep, opening with what came on the days before (with same_day: on that day too); each batch comes on the latest day that keeps this",
   range: `Consecutive dates, 1 to 2,000; batch above 0. A first day that falls below keep can't be helped in time and is #N/A; no delivery needed is the header alone, which STOCK_PLAN takes as none. Standing loss is not counted, nor what is lost in filling: enter need × draw ratio (GROSS_DRAW) with the daily loss added. Several batches of one day stand in one row, and room for them is not checked: DELIVERIES_NEEDED does both beside plants. ${blankAsZero}`,
   source: "Plain arithmetic; common practice, no source",

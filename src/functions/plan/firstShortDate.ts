@@ -50,6 +50,7 @@ export function firstShortDate(
 }
 
 export const about: About = {
+  gives: "date",
   rule: "the first date of STOCK_PLAN whose drawn liquid is less than need × draw ratio",
   range: `As STOCK_PLAN. A plan without shortfall is #N/A "no shortfall in these dates": it says nothing of the days after, and nothing of chance (PLAN_CHANCE). ${drawRatioOfPortables} ${emptyDaysOfOthers} ${blankAsZero}`,
   source:

@@ -43,6 +43,7 @@ export function planAgainstLog(plan: any[][], dates: any[][], levels: any[][]): 
 }
 
 export const about: About = {
+  gives: ["date", "liquid", "liquid", "liquid"],
   rule: "difference = read − planned closing, so that a minus is less than planned; a day: slope of the differences over the dates by least squares",
   range:
     "The eleven columns of STOCK_PLAN; readings in any order, sorted by date here. Readings on other days are left out, and none inside the plan is #N/A. The slope takes three readings on two days or more, else its cell is empty. A level read in the morning belongs to the day before.",

@@ -118,6 +118,7 @@ export function planChance(
 }
 
 export const about: About = {
+  gives: ["date", "fraction", "fraction", "liquid", "liquid", "liquid"],
   rule: "in each run every day's need is multiplied by an independent gamma number of mean 1 and standard deviation need_spread; each plant is up or down by the day: up on the first day with chance availability, from down to up with chance 1/repair_days, from up to down with chance (1 − availability)/(availability × repair_days); a plant that is down makes nothing and boils off as in an outage, and needs its restart hours after it; each delivery is n or more days late with chance (late_days/(1 + late_days))ⁿ. Chance = share of the runs; low, middle and high as PERCENTILE.INC of the closings",
   range: `As STOCK_PLAN. With need_spread 0, availability 1 and late_days 0 every run is STOCK_PLAN. A chance p of so many runs has a standard error of √(p(1 − p)/runs): a chance shown as 0 is one too rare for these runs, not none. Rows of received are deliveries of their own; one that comes after the last day is not counted. A plant that starts again is at once as before where restart_hours is left out: give them. Large plans take fewer runs, at most 1,000 plants. The same seed gives the same digits in every program. ${drawRatioOfPortables} ${emptyDaysOfOthers} ${blankAsZero}`,
   source:

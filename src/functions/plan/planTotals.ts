@@ -36,6 +36,7 @@ export function planTotals(plan: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: ["liquid", "liquid", "liquid", "gross liquid", "liquid", "liquid", "liquid", "gross liquid", "liquid"],
   rule: "balance = Σ over the rows of |opening + made + received − drawn − boil-off − vented − closing| and of |opening − closing of the row before|; 0 only for a whole table",
   range:
     "The eleven columns of STOCK_PLAN, consecutive days; filtered or sorted rows are #VALUE!. A balance other than 0 means that a cell was overtyped; it does not see short, held back and room. Under 1e-9 L it is 0.",

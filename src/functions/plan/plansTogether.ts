@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { isoDay } from "../../arguments/date";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
-import { planOfTable, planTable, tableOfPlan } from "../../arguments/planTable";
+import { planKinds, planOfTable, planTable, tableOfPlan } from "../../arguments/planTable";
 import { CellError, invalid } from "../../cells/cellValues";
 import { plansTogether as addUp } from "../../models/planTables";
 import type { StockPlanDay } from "../../models/stockPlan";
@@ -47,6 +47,7 @@ export function plansTogether(plan: any[][], plan_2: any[][], plan_3?: any[][], 
 }
 
 export const about: About = {
+  gives: planKinds,
   rule: "each column is the sum of that day over the sites",
   range:
     "Two to four tables of STOCK_PLAN with the same consecutive dates. Liquid of one site does not cover what is short at another: a day is short as soon as one site is, even while another closes full.",

@@ -63,6 +63,7 @@ export function plantsForPlan(
 }
 
 export const about: About = {
+  gives: "count",
   rule: "the smallest count of the first kind, from 0 to most, whose STOCK_PLAN has no shortfall",
   range: `As STOCK_PLAN; most from 0 to 1,000. Counts whose room can't hold the opening are passed over. Every count is tried: a larger room also boils off more in an outage. ${drawRatioOfPortables} ${emptyDaysOfOthers} ${blankAsZero}`,
   source: "Search over STOCK_PLAN; common practice, no source",

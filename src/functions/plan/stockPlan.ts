@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { blankAsZero, drawRatioOfPortables, emptyDaysOfOthers } from "../../arguments/whereCautionEnds";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { planArguments, readPlanThatFits, tooLarge } from "../../arguments/planArguments";
-import { tableOfPlan } from "../../arguments/planTable";
+import { planKinds, tableOfPlan } from "../../arguments/planTable";
 import { CellError } from "../../cells/cellValues";
 import { stockPlan as runPlan } from "../../models/stockPlan";
 
@@ -50,6 +50,7 @@ export function stockPlan(
 }
 
 export const about: About = {
+  gives: planKinds,
   rule: "each day in this order: boil-off = room/empty days × (1 − power hours/24); drawn = need × draw ratio as far as there is liquid, the rest is short; of a delivery what does not fit the room is vented; made = rate × hours after start-up, outage and restart, as far as there is room, the rest is held back. With same_day the delivery comes before the drawing, which may also use what is made. opening + made + received = drawn + boil-off + vented + closing",
   range: `1 to 2,000 consecutive days; a gap, a day twice, a blank or an opening above the room is #VALUE!, and so is a day with less than 24 h of power without restart_hours. Any day with less than 24 h of power counts as one outage followed by a restart, unless start-up has not begun; restart hours the day is too short for carry into the next, and a new outage sets them anew. Start-up hours count only while there is power, and run from the time of day of the switch-on; the room counts that whole day. Pooling the vessels is an approximation: two half-full vessels are not one full one. Dated deliveries outside the days are left out. Received is what was offered, vented part included; vented liquid is lost or must be refused. ${drawRatioOfPortables} ${emptyDaysOfOthers} ${blankAsZero}`,
   source:

@@ -42,6 +42,7 @@ export function dayReport(date: any[][], plan: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: ["text", "value", "text"],
   rule: "the plan's row of that date, turned on its side",
   range: "The eleven columns of STOCK_PLAN, consecutive days. A date outside the plan is #N/A.",
   source: "Plain look-up; common practice, no source",
