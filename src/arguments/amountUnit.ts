@@ -10,10 +10,13 @@ const cubicMetreSpellings = ["m3", "m³", "cubic metre", "cubic metres", "cubic 
 const cubicFootSpellings = ["ft3", "ft³", "cubic foot", "cubic feet", "cu ft", "cuft"];
 
 /** "liquid gal", "gal liquid", "gal of liquid" … */
-const withState = (states: readonly string[], spellings: readonly string[]): string[] =>
-  states.flatMap((state) =>
-    spellings.flatMap((spelling) => [`${state} ${spelling}`, `${spelling} ${state}`, `${spelling} of ${state}`]),
-  );
+const withState = (states: readonly string[], spellings: readonly string[]): string[] => {
+  const names: string[] = [];
+  for (const state of states)
+    for (const spelling of spellings)
+      names.push(`${state} ${spelling}`, `${spelling} ${state}`, `${spelling} of ${state}`);
+  return names;
+};
 
 const liquid = ["liquid", "liq", "lox"];
 const gas = ["gas", "gaseous", "gox"];

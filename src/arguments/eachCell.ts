@@ -266,7 +266,11 @@ export function wholeTable<A extends Named>(
 
 /** Two or more lists that go together row by row must be equally long. */
 export function sameLength(lists: Readonly<Record<string, readonly unknown[] | undefined>>): CellError | undefined {
-  const given = Object.entries(lists).filter((entry): entry is [string, readonly unknown[]] => entry[1] !== undefined);
+  const given: [name: string, values: readonly unknown[]][] = [];
+  for (const name of Object.keys(lists)) {
+    const values = lists[name];
+    if (values !== undefined) given.push([name, values]);
+  }
   const first = given[0];
   if (!first) return undefined;
   const other = given.find(([, values]) => values.length !== first[1].length);

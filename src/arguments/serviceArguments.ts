@@ -9,19 +9,18 @@ import { text } from "./text";
 /** The most rows a list of services may have. */
 export const mostServices = 2000;
 
+const timesByPeriod = new Map<string, { factor: number }>();
+for (const [time, hours] of [["h", 1] as const, ["hr", 1] as const, ["hours", 1] as const, ["min", 1 / 60] as const])
+  for (const [period, days] of [["d", 1] as const, ["day", 1] as const, ["week", 7] as const])
+    timesByPeriod.set(`${time}/${period}`, { factor: hours / days });
+
 /** Average running time [h/day]: above 0, and a day has 24 hours. */
 export const hoursPerDay = measured({
   kind: "hours a day",
   name: "a running time a day",
   unit: "h/day",
   offer: "h/day or h/week",
-  units: new Map(
-    [["h", 1] as const, ["hr", 1] as const, ["hours", 1] as const, ["min", 1 / 60] as const].flatMap(([time, factor]) =>
-      [["d", 1] as const, ["day", 1] as const, ["week", 7] as const].map(
-        ([period, length]) => [`${time}/${period}`, { factor: factor / length }] as const,
-      ),
-    ),
-  ),
+  units: timesByPeriod,
 }).aboveTo(0, 24);
 
 /** A share of the interval that harsh conditions leave. */

@@ -58,7 +58,8 @@ type Spellings = Record<string, number | Conversion>;
 /** Each key lists spellings parted by a blank; the value is a factor or a full conversion. */
 function conversionsOf(spellings: Spellings): Map<string, Conversion> {
   const units = new Map<string, Conversion>();
-  for (const [names, conversion] of Object.entries(spellings)) {
+  for (const names of Object.keys(spellings)) {
+    const conversion = spellings[names]!;
     for (const spelling of names.split(" ")) {
       units.set(unitKey(spelling), typeof conversion === "number" ? { factor: conversion } : conversion);
     }
@@ -91,10 +92,15 @@ function measure(
 
 const per = (amounts: Spellings, times: Record<string, number>): Spellings => {
   const rates: Spellings = {};
-  for (const [amountNames, amount] of Object.entries(amounts)) {
-    for (const [timeNames, time] of Object.entries(times)) {
-      const spellings = amountNames.split(" ").flatMap((a) => timeNames.split(" ").map((t) => `${a}/${t}`));
-      rates[spellings.join(" ")] = (amount as number) / time;
+  for (const amountNames of Object.keys(amounts)) {
+    for (const timeNames of Object.keys(times)) {
+      const spellings = amountNames.split(" ").map((amount) =>
+        timeNames
+          .split(" ")
+          .map((time) => `${amount}/${time}`)
+          .join(" "),
+      );
+      rates[spellings.join(" ")] = (amounts[amountNames] as number) / times[timeNames]!;
     }
   }
   return rates;
@@ -309,5 +315,7 @@ export const measures = {
 /** What the unit measures elsewhere, for the words of a refusal: "35 psi" given as a capacity "is a pressure". */
 export function measuredBy(unit: string): string | undefined {
   const key = unitKey(unit);
-  return Object.values(measures).find((candidate) => candidate.units.has(key))?.name;
+  const names = Object.keys(measures) as (keyof typeof measures)[];
+  const found = names.find((name) => measures[name].units.has(key));
+  return found && measures[found].name;
 }

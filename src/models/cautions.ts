@@ -84,6 +84,7 @@ export interface Caution {
 }
 
 /** All cautions in the order of the steps. */
-export const cautionRows: readonly Caution[] = cautionSteps.flatMap((step) =>
-  byStep[step].map((caution) => ({ step, caution })),
+export const cautionRows: readonly Caution[] = cautionSteps.reduce<Caution[]>(
+  (rows, step) => rows.concat(byStep[step].map((caution) => ({ step, caution }))),
+  [],
 );

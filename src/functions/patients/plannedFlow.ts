@@ -12,7 +12,9 @@ export const args = cellArguments({
   own_table: table({ kind: text, flow: litresPerMinute }).mayBeOmitted(),
 });
 
-const published = new Map<string, number>(Object.entries(plannedFlows));
+const published = new Map<string, number>(
+  (Object.keys(plannedFlows) as (keyof typeof plannedFlows)[]).map((kind) => [kind, plannedFlows[kind]]),
+);
 
 const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 

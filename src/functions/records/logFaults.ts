@@ -6,7 +6,7 @@ import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell
 import { litres, litresPerDay } from "../../arguments/quantity";
 import { firstErrorIn, rawRange } from "../../arguments/range";
 import { type CellError, dateTimeCell, invalid } from "../../cells/cellValues";
-import { type LogFault, logFaults as findFaults } from "../../models/logFaults";
+import { type LogFault, type Reading, logFaults as findFaults } from "../../models/logFaults";
 import { looksLikeDate, looksLikeNumber, oddDate } from "../../models/plausible";
 
 export const args = tableArguments({
@@ -69,9 +69,10 @@ export function logFaults(
     if (unequal) return unequal;
 
     const found: LogFault[] = [];
-    const readings = days.flatMap((day, index) => {
+    const readings: Reading[] = [];
+    days.forEach((day, index) => {
       const row = index + 1;
-      if (isBlank(day) && isBlank(amounts[index])) return [];
+      if (isBlank(day) && isBlank(amounts[index])) return;
       const date = read(day, dateTime, "date");
       const level = read(amounts[index], litres, "level");
       const odd = typeof date === "number" ? oddDate(date) : undefined;
@@ -79,7 +80,7 @@ export function logFaults(
       if (typeof date === "string") found.push({ row, date: undefined, fault: date });
       else if (odd !== undefined) found.push({ row, date, fault: `date ${odd}` });
       if (typeof level === "string") found.push({ row, date: known, fault: level });
-      return [{ row, date: known, level: typeof level === "number" ? level : undefined }];
+      readings.push({ row, date: known, level: typeof level === "number" ? level : undefined });
     });
     found.push(
       ...findFaults(readings, { capacity: given.capacity, mostRise: given.most_rise, mostFall: given.most_fall }),

@@ -8,7 +8,7 @@ import { nearestName } from "../../models/nearestName";
 
 export const args = cellArguments({ name: text });
 
-const sourceById = new Map<string, string>(Object.entries(sources));
+const sourceById: Readonly<Record<string, string>> = sources;
 
 /** "=oxygen.hours_to_fill(60,1.5)" and "hours to fill" are both HOURS_TO_FILL. */
 const idOf = (name: string): string =>
@@ -30,9 +30,8 @@ const idOf = (name: string): string =>
 export function sourceOf(name: any[][]): any[][] {
   return eachCell(args, [name], (given) => {
     const id = idOf(given.name);
-    const source = sourceById.get(id);
-    if (source !== undefined) return source;
-    const nearest = nearestName(id, [...sourceById.keys()]);
+    if (Object.prototype.hasOwnProperty.call(sourceById, id)) return sourceById[id]!;
+    const nearest = nearestName(id, Object.keys(sourceById));
     return noAnswer(
       `there is no function ${quoteCell(given.name)}${nearest === undefined ? "" : `; did you mean ${nearest}?`}`,
     );
