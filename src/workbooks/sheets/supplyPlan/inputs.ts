@@ -44,8 +44,8 @@ const counts = [2, 2];
 
 const deliveries: readonly [string, number, number, number][] = [
   ["Ferry A", firstDay + 21, 300, 0],
-  ["Ferry B", firstDay + 25, 250, 3],
-  ["Ferry C", firstDay + 45, 150, 0],
+  ["Ferry B", firstDay + 23, 250, 3],
+  ["Ferry C", firstDay + 44, 150, 0],
 ];
 
 const outages: readonly [number, number, number][] = [
