@@ -13,6 +13,7 @@ import atmosphereRows from "../reference/atmosphere.json";
 import deratingRows from "../reference/derating.json";
 import isoTable from "../reference/iso2533.json";
 import { type Answers, checkRows } from "../reference/rows";
+import { evenly } from "../evenly";
 
 // Nominal radius of the earth in ISO 2533.
 const earthRadius = 6356766;
@@ -50,7 +51,7 @@ const answers: Answers = {
 };
 checkRows("atmosphere", atmosphereRows, answers);
 
-const altitudes = fc.double({ min: -500, max: 11000, noNaN: true });
+const altitudes = evenly(-500, 11000);
 
 describe("atmosphere", () => {
   // The table prints six significant figures: half a unit of the last one.
@@ -91,18 +92,13 @@ checkRows("derating", deratingRows, {
 describe("derating", () => {
   test("never above rated, never below nothing", () => {
     fc.assert(
-      fc.property(
-        altitudes,
-        fc.double({ min: -40, max: 60, noNaN: true }),
-        fc.double({ min: 0, max: 0.1, noNaN: true }),
-        (altitude, celsius, loss) => {
-          const rate = deratedRate(3, altitude, celsius, loss, 21.1);
-          expect(rate).toBeGreaterThanOrEqual(0);
-          expect(rate).toBeLessThanOrEqual(3);
-          expect(deratedRate(3, altitude, celsius + 1, loss, 21.1)).toBeLessThanOrEqual(rate);
-          expect(deratedRate(3, altitude + 1, celsius, loss, 21.1)).toBeLessThanOrEqual(rate);
-        },
-      ),
+      fc.property(altitudes, evenly(-40, 60), evenly(0, 0.1), (altitude, celsius, loss) => {
+        const rate = deratedRate(3, altitude, celsius, loss, 21.1);
+        expect(rate).toBeGreaterThanOrEqual(0);
+        expect(rate).toBeLessThanOrEqual(3);
+        expect(deratedRate(3, altitude, celsius + 1, loss, 21.1)).toBeLessThanOrEqual(rate);
+        expect(deratedRate(3, altitude + 1, celsius, loss, 21.1)).toBeLessThanOrEqual(rate);
+      }),
     );
     expect(deratedRate(2, -500, 15, 0.01, 21.1)).toBe(2);
     expect(deratedRate(2, 0, 60, 0.05, 21.1)).toBe(0);
@@ -110,21 +106,17 @@ describe("derating", () => {
 
   test("a table gives its own entries, a plane exactly, and nothing outside", () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0, max: 3000, noNaN: true }),
-        fc.double({ min: 10, max: 40, noNaN: true }),
-        (altitude, celsius) => {
-          const rows = [0, 700, 3000];
-          const columns = [10, 25, 30, 40];
-          const plane = (h: number, t: number): number => 5 - h / 1000 - t / 40;
-          const table = rows.map((h) => columns.map((t) => plane(h, t)));
-          expect(interpolateTable(altitude, celsius, rows, columns, table)).toBeCloseTo(plane(altitude, celsius), 9);
-          const upsideDown = interpolateTable(altitude, celsius, [...rows].reverse(), columns, [...table].reverse());
-          expect(upsideDown).toBeCloseTo(plane(altitude, celsius), 9);
-          expect(interpolateTable(700, 30, rows, columns, table)).toBe(plane(700, 30));
-          expect(interpolateTable(3000, 40, rows, columns, table)).toBe(plane(3000, 40));
-        },
-      ),
+      fc.property(evenly(0, 3000), evenly(10, 40), (altitude, celsius) => {
+        const rows = [0, 700, 3000];
+        const columns = [10, 25, 30, 40];
+        const plane = (h: number, t: number): number => 5 - h / 1000 - t / 40;
+        const table = rows.map((h) => columns.map((t) => plane(h, t)));
+        expect(interpolateTable(altitude, celsius, rows, columns, table)).toBeCloseTo(plane(altitude, celsius), 9);
+        const upsideDown = interpolateTable(altitude, celsius, [...rows].reverse(), columns, [...table].reverse());
+        expect(upsideDown).toBeCloseTo(plane(altitude, celsius), 9);
+        expect(interpolateTable(700, 30, rows, columns, table)).toBe(plane(700, 30));
+        expect(interpolateTable(3000, 40, rows, columns, table)).toBe(plane(3000, 40));
+      }),
     );
     const table = [
       [1, 2],
@@ -139,9 +131,9 @@ describe("derating", () => {
   test("exact runs give their rate and loss back", () => {
     fc.assert(
       fc.property(
-        fc.double({ min: 0.5, max: 20, noNaN: true }),
-        fc.double({ min: 0.0005, max: 0.02, noNaN: true }),
-        fc.array(fc.tuple(altitudes, fc.double({ min: 0, max: 55, noNaN: true })), { minLength: 2, maxLength: 12 }),
+        evenly(0.5, 20),
+        evenly(0.0005, 0.02),
+        fc.array(fc.tuple(altitudes, evenly(0, 55)), { minLength: 2, maxLength: 12 }),
         (rated, loss, runs) => {
           // Two runs that tell the loss whatever the rest are.
           const all: [number, number][] = [[500, 22], [1200, 45], ...runs];
@@ -162,14 +154,7 @@ describe("derating", () => {
   test("scattered runs: no other loss or rate nearby misfits less", () => {
     fc.assert(
       fc.property(
-        fc.array(
-          fc.tuple(
-            fc.double({ min: 0, max: 4000, noNaN: true }),
-            fc.double({ min: 10, max: 50, noNaN: true }),
-            fc.double({ min: 0.8, max: 1.25, noNaN: true }),
-          ),
-          { minLength: 3, maxLength: 10 },
-        ),
+        fc.array(fc.tuple(evenly(0, 4000), evenly(10, 50), evenly(0.8, 1.25)), { minLength: 3, maxLength: 10 }),
         (runs) => {
           const heights = [100, 1500, ...runs.map(([h]) => h)];
           const celsius = [25, 48, ...runs.map(([, t]) => t)];

@@ -36,6 +36,7 @@ import published from "../reference/oxygenEquation.json";
 import oxygenRows from "../reference/oxygenProperties.json";
 import { type Answers, checkRows } from "../reference/rows";
 import webbook from "../reference/webbookOxygen.json";
+import { evenly } from "../evenly";
 
 // Exact factors of NIST SP 811.
 const psi = 0.06894757293168;
@@ -195,15 +196,12 @@ describe("oxygen against the correlations", () => {
   });
 });
 
-const pressures = fc.double({ min: 0.1, max: 30, noNaN: true });
-const gasPressures = fc.double({ min: 0.5, max: 301.4, noNaN: true });
-const gasTemperatures = fc.double({ min: 233.15, max: 333.15, noNaN: true });
+const pressures = evenly(0.1, 30);
+const gasPressures = evenly(0.5, 301.4);
+const gasTemperatures = evenly(233.15, 333.15);
 
 describe("the equation of state against its published coefficients, term by term", () => {
-  const states = fc.tuple(
-    fc.double({ min: 0.001, max: 2.7, noNaN: true }),
-    fc.double({ min: 72, max: 335, noNaN: true }),
-  );
+  const states = fc.tuple(evenly(0.001, 2.7), evenly(72, 335));
 
   test("residual part", () => {
     fc.assert(
@@ -276,7 +274,7 @@ describe("oxygen: properties that hold everywhere", () => {
 
   test("along the saturation line everything goes one way", () => {
     fc.assert(
-      fc.property(pressures, fc.double({ min: 1.0001, max: 2, noNaN: true }), (p, factor) => {
+      fc.property(pressures, evenly(1.0001, 2), (p, factor) => {
         if (p * factor > 30) return;
         const a = saturationAtPressure(p);
         const b = saturationAtPressure(p * factor);
@@ -308,24 +306,20 @@ describe("oxygen: properties that hold everywhere", () => {
 
   test("derivatives of the residual agree with finite differences", () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0.01, max: 2.6, noNaN: true }),
-        fc.double({ min: 75, max: 330, noNaN: true }),
-        (delta, t) => {
-          const step = 1e-5;
-          const at = isotherm(t);
-          const here = residual(at, delta);
-          const up = residual(at, delta * (1 + step));
-          const down = residual(at, delta * (1 - step));
-          const scale = 1 + Math.abs(here.second) + Math.abs(here.first) + Math.abs(here.tau);
-          expect(Math.abs((up.alpha - down.alpha) / (2 * step) - here.first) / scale).toBeLessThan(1e-6);
-          const second = (up.first - down.first) / (2 * step) - here.first;
-          expect(Math.abs(second - here.second) / scale).toBeLessThan(1e-6);
-          const warmer = residual(isotherm(t / (1 + step)), delta);
-          const colder = residual(isotherm(t / (1 - step)), delta);
-          expect(Math.abs((warmer.alpha - colder.alpha) / (2 * step) - here.tau) / scale).toBeLessThan(1e-6);
-        },
-      ),
+      fc.property(evenly(0.01, 2.6), evenly(75, 330), (delta, t) => {
+        const step = 1e-5;
+        const at = isotherm(t);
+        const here = residual(at, delta);
+        const up = residual(at, delta * (1 + step));
+        const down = residual(at, delta * (1 - step));
+        const scale = 1 + Math.abs(here.second) + Math.abs(here.first) + Math.abs(here.tau);
+        expect(Math.abs((up.alpha - down.alpha) / (2 * step) - here.first) / scale).toBeLessThan(1e-6);
+        const second = (up.first - down.first) / (2 * step) - here.first;
+        expect(Math.abs(second - here.second) / scale).toBeLessThan(1e-6);
+        const warmer = residual(isotherm(t / (1 + step)), delta);
+        const colder = residual(isotherm(t / (1 - step)), delta);
+        expect(Math.abs((warmer.alpha - colder.alpha) / (2 * step) - here.tau) / scale).toBeLessThan(1e-6);
+      }),
     );
   });
 

@@ -31,6 +31,7 @@ export function blendedPurity(flow_1: any[][], purity_1: any[][], flow_2: any[][
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "(flow 1 × purity 1 + flow 2 × purity 2) / (flow 1 + flow 2)",
   range: `Flows 0 or more, not both 0; purities 0 to 1. Flows at one reference temperature. True where both are well mixed: a bed near one supply may get that one alone, and when a supply stops the other's purity is left. The worst of oxygen 93 is 0.90: enter that for the cautious end. ${blankAsZero}`,
   source: "Balance of oxygen; plain arithmetic",

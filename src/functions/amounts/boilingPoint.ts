@@ -19,6 +19,7 @@ export function boilingPoint(pressure?: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "temperature",
   rule: "saturation temperature at pressure + 1.01325 bar",
   range: `Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen and boils over a small range instead of at one temperature.`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",

@@ -23,6 +23,7 @@ export function compressibility(pressure: any[][], temperature?: any[][]): any[]
 }
 
 export const about: About = {
+  gives: "number",
   rule: "Z = absolute pressure / (density × 259.8 J/(kg·K) × absolute temperature)",
   range: `Bar gauge; ${gasRange}, outside is #VALUE!. Below 1 a cylinder holds more than the ideal gas law says. ${gaugeAtAltitude} ${pureOxygenGas}`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",

@@ -30,6 +30,7 @@ export function convertAmount(amount: any[][], from: any[][], to: any[][], gas_t
 }
 
 export const about: About = {
+  gives: "amount",
   rule: "amount × kilograms in one of the first unit / kilograms in one of the second",
   range: `Gas at −40 to 60 °C, outside is #VALUE!. The gallon is the US gallon. A bare L or m3 is refused: say liquid or gas, which differ some 860 times. Some trades refer gas to 0, 15 or 20 °C: give that temperature; GAS_RESTATED goes from one to another. ${pureOxygenGas}`,
   source:

@@ -27,6 +27,7 @@ export function expansionRatio(pressure?: any[][], gas_temperature?: any[][], ga
 }
 
 export const about: About = {
+  gives: "number",
   rule: "density of the liquid / density of the gas",
   range: `Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas ${gasRange}; outside is #VALUE!. ${gaugeAtAltitude} ${pureOxygenGas}`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",

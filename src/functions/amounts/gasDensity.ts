@@ -23,6 +23,7 @@ export function gasDensity(pressure?: any[][], temperature?: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "gas density",
   rule: "density at pressure + 1.01325 bar and the temperature, by the equation of state",
   range: `Bar gauge; ${gasRange}, outside is #VALUE!. ${gaugeAtAltitude} ${pureOxygenGas}`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",

@@ -28,6 +28,7 @@ export function gasRestated(gas: any[][], from_temperature: any[][], to_temperat
 }
 
 export const about: About = {
+  gives: "gas",
   rule: "gas × (to temperature + 273.15) / (from temperature + 273.15), both at 101.325 kPa",
   range: `−40 to 60 °C; outside is #VALUE!. An ideal gas; real oxygen differs by at most 0.15 %. It restates a count, not the state in a vessel: see GAS_DENSITY for pressure. A flow is restated by the same ratio. Ask the supplier which temperature is meant: "Nm³" is mostly 0 °C, but not always. ${blankAsZero}`,
   source: "Law of Charles and Gay-Lussac, any textbook of physics; kelvin by the International System of Units",

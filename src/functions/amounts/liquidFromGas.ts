@@ -37,6 +37,7 @@ export function liquidFromGas(
 }
 
 export const about: About = {
+  gives: "liquid",
   rule: "gas × density of the gas / density of the liquid",
   range: `Pressures are bar gauge. Vessel 0.5 to 25 bar absolute, gas ${gasRange}; outside is #VALUE!. ${gaugeAtAltitude} ${pureOxygenGas} No transfer loss is in it: see GROSS_DRAW.`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",

@@ -24,6 +24,7 @@ export function liquidFromMass(mass: any[][], pressure?: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "liquid",
   rule: "mass / density of the saturated liquid",
   range: `Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Mass of the liquid without its vessel; for a vessel on a scale see LEVEL_FROM_WEIGHT. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen.`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",

@@ -24,6 +24,7 @@ export function liquidMass(liquid: any[][], pressure?: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "mass",
   rule: "liquid × density of the saturated liquid",
   range: `Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. The vapour above it and the vessel come on top. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen.`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",

@@ -20,6 +20,7 @@ export function pureOxygen(gas: any[][], source_purity: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "gas",
   rule: "gas × source purity",
   range:
     "Purity 0 to 1, or a percent such as 93%; a bare 93 is #VALUE!. The worst of oxygen 93 is 0.90: enter that for the cautious end.",

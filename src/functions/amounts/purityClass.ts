@@ -17,6 +17,7 @@ export function purityClass(purity: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "text",
   rule: "0.995 or more: oxygen of the Ph. Eur.; 0.99 or more: oxygen of the USP; 0.90 to 0.96, ends included: oxygen 93 of both",
   range:
     "Purity 0 to 1, or a percent such as 93%. It looks at the content of oxygen alone: the monographs also limit water, carbon monoxide, carbon dioxide and others. From above 0.96 to under 0.99 none of these applies; the later oxygen 98 of the Ph. Eur. is not looked at.",

@@ -17,6 +17,7 @@ export function saturationPressure(temperature: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "gauge pressure",
   rule: "saturation pressure at the temperature − 1.01325 bar",
   range: `Temperatures at which oxygen boils from 0.5 to 25 bar absolute, −189.2 to −135.6 °C; outside is #VALUE!. The result is gauge over 1.01325 bar, below 0 under 1 atm; a gauge on high ground shows more, by 0.31 bar at 3000 m. Properties are those of pure oxygen; 93 % product holds argon and nitrogen.`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",

@@ -46,6 +46,7 @@ export function cascadeFill(
 }
 
 export const about: About = {
+  gives: ["count", "gauge pressure", "gauge pressure"],
   rule: "lowest bank first: density after = (cylinder volume × its density + bank volume × its density) / both volumes, at one temperature",
   range: `Bar gauge; ${gasRange}, outside is #VALUE!. A bank may hold more than one cylinder: give their volume together. A bank that is not above the cylinder is not opened and is listed unchanged; equal banks go in list order. Settled pressures: while filling, the cylinder is warmer and shows more. ${gaugeAtAltitude} ${blankAsZero}`,
   source: "Mass balance; equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",

@@ -28,6 +28,7 @@ export function contentByFactor(pressure_psi: any[][], factor: any[][], keep_psi
 }
 
 export const about: About = {
+  gives: "gas",
   rule: "max(0, pressure − keep) × factor; D 0.16, E 0.28, M 1.56, H and K 3.14 L/psi",
   range: `Factor above 0; at or below the reserve the answer is 0. The reserve is in it, so CYLINDER_MINUTES takes it with keep share 0. The straight line says more than the real gas that flows out above ${inWords(defaults.keep_psi)}: at 21.1 °C nothing too much when full, 2 % at 1000 psi, 5 % near the reserve; with gas at 40 °C 9 to 13 %. MINUTES_ON_CYLINDER takes temperature and real gas into account. ${gaugeAtAltitude}`,
   source: "Cylinder factors and the 200 psi residual of respiratory-care and emergency-medical teaching texts",

@@ -28,6 +28,7 @@ export function cylinderContent(water_volume: any[][], pressure: any[][], temper
 }
 
 export const about: About = {
+  gives: "gas",
   rule: "water volume × density of oxygen at pressure and temperature / its density at 21.1 °C and 101.325 kPa",
   range: `Bar gauge; ${gasRange}, water volume at most 250 L, outside is #VALUE!: count a bundle cylinder by cylinder. About one water volume stays in at 0 bar gauge and can't be used. ${hotGas} ${gaugeAtAltitude} 93 % product differs by about 1 %. ${blankAsZero}`,
   source: "Equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",

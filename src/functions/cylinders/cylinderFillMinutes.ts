@@ -46,6 +46,7 @@ export function cylinderFillMinutes(
 }
 
 export const about: About = {
+  gives: "minutes",
   rule: "(content at the end pressure − content at the start pressure) / fill flow",
   range: `Bar gauge; ${gasRange}, outside and an end below the start are #VALUE!. A booster can't pass on more than the plant supplies: enter the smaller flow. Time to cool is not in it. ${gaugeAtAltitude}`,
   source: "Equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",

@@ -24,6 +24,7 @@ export function cylinderMinutes(content: any[][], flow: any[][], keep_share?: an
 }
 
 export const about: About = {
+  gives: "minutes",
   rule: "content × (1 − keep share) / flow",
   range:
     "Flow above 0; keep share from 0 to under 1. A content of CONTENT_BY_FACTOR has its reserve taken off: give keep share 0. A content of CYLINDER_CONTENT counts what can't leave the cylinder, about one water volume: never give keep share 0 with it. MINUTES_ON_CYLINDER goes by the pressure that is kept.",

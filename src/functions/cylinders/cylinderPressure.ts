@@ -45,6 +45,7 @@ export function cylinderPressure(water_volume: any[][], content: any[][], temper
 }
 
 export const about: About = {
+  gives: "gauge pressure",
   rule: "pressure of oxygen at the density content × density at 21.1 °C and 101.325 kPa / water volume",
   range: `${gasRange}; outside is #VALUE!. The result is gauge over 1.01325 bar. Below 0 the content is less than stays in an open cylinder: most likely that part, about one water volume, was left out. The cylinder's own filling pressure is the limit: see its stamp.`,
   source: "Equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",

@@ -26,6 +26,7 @@ export function cylindersNeeded(gas: any[][], content: any[][], keep_share?: any
 }
 
 export const about: About = {
+  gives: "count",
   rule: "gas / (content × (1 − keep share)), rounded up to whole cylinders",
   range:
     "Content above 0; keep share from 0 to under 1. No gas takes no cylinder. A content of CYLINDER_CONTENT counts what can't leave the cylinder, about one water volume: keep share 0 would count on it.",

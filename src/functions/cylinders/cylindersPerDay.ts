@@ -33,6 +33,7 @@ export function cylindersPerDay(
 }
 
 export const about: About = {
+  gives: "count",
   rule: "hours × 60 / (fill minutes + change minutes), cut down to whole cylinders, × boosters",
   range:
     "0 to 24 hours, fill minutes above 0. Each booster counts its own whole cylinders. Whether the plant supplies that many boosters at once is for CYLINDER_FILL_MINUTES.",

@@ -40,6 +40,7 @@ export function settledPressure(pressure: any[][], temperature: any[][], settled
 }
 
 export const about: About = {
+  gives: "gauge pressure",
   rule: "pressure of oxygen at the settled temperature and the density it has now (constant volume)",
   range: `Bar gauge; ${gasRange} now and then, outside is #VALUE!. The cylinder's own stretch with heat is left out. The gas, not the wall, has to be at the temperature given: just filled, it is hotter than the wall. ${gaugeAtAltitude}`,
   source: "Equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175)",

@@ -21,6 +21,7 @@ export function airDensityRatio(altitude: any[][], temperature: any[][]): any[][
 }
 
 export const about: About = {
+  gives: "number",
   rule: "pressure of the altitude / (287.05287 × (temperature + 273.15)) / 1.225",
   range:
     "−500 to 11 000 m and −90 to 60 °C; outside is #VALUE!. Dry air: moist air is up to 3 % lighter in tropical heat.",

@@ -19,6 +19,7 @@ export function airPressure(altitude: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "absolute pressure",
   rule: "101.325 × (1 − 0.0065 × altitude / 288.15)^5.25588",
   range: "−500 to 11 000 m; outside is #VALUE!. The day's weather moves the true pressure by a few percent.",
   source: "ISO 2533:1975, Standard Atmosphere",

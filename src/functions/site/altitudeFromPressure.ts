@@ -19,6 +19,7 @@ export function altitudeFromPressure(pressure_kpa: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "altitude",
   rule: "288.15 / 0.0065 × (1 − (pressure / 101.325)^(1 / 5.25588))",
   range:
     '22.632 to 107.478 kPa (11 000 to −500 m); outside is #VALUE!. A bare number under 40 is refused, since it is most likely inches of mercury or psi: write "29.92 inHg", or "35 kPa" if it is that. A weather report\'s pressure is corrected to sea level and would answer about 0 m: read a barometer on the spot.',

@@ -39,6 +39,7 @@ export function deratedRate(
 }
 
 export const about: About = {
+  gives: "make rate",
   rule: "rated rate × (air pressure / 101.325) × (1 − loss per degree × max(0, temperature − rated temperature)), at least 0 and at most the rated rate",
   range: `An estimate, not a maker's curve: real plants may fall off faster, or stop, in heat. −500 to 11 000 m and −90 to 60 °C; outside is #VALUE!. Never above the rated rate, so cold or low ground earns nothing. ${blankAsZero}`,
   source: "Own planning default: air pressure of ISO 2533:1975 and a straight loss with heat; no published curve",

@@ -35,6 +35,7 @@ export function fitDerating(altitudes: any[][], temperatures: any[][], rates: an
 }
 
 export const about: About = {
+  gives: ["make rate", "loss a degree", "number"],
   rule: `least squares of ln(rate) = ln(rated rate) + ln(rated share of DERATED_RATE), rated at ${inWords(defaults.rated_temperature)}; residual = root mean square misfit of ln(rate)`,
   range: `Rates above 0; the loss found is 0 or more. One run, none above ${inWords(defaults.rated_temperature)}, or all equally warm keep the loss of ${inWords(defaults.loss_per_degree)}, which is then not your plant's. A residual of 0.05 means that the runs scatter by about 5 %.`,
   source: "Non-linear least squares, any textbook of statistics, on the own planning rule of DERATED_RATE",

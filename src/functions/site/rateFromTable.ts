@@ -78,6 +78,7 @@ export function rateFromTable(
 }
 
 export const about: About = {
+  gives: "make rate",
   rule: "linear between the two nearest altitudes and the two nearest temperatures of the table (bilinear)",
   range:
     "Inside the table only; a point outside is #VALUE! and never extrapolated. Both axes must rise, and every cell of the table must hold a rate.",

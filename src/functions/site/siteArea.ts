@@ -28,6 +28,7 @@ export function siteArea(length: any[][], width: any[][], clearance?: any[][], u
 }
 
 export const about: About = {
+  gives: "area",
   rule: "(length + 2 × clearance) × (units × width + (units + 1) × clearance)",
   range: "Length and width above 0, at least one unit. Walkways, vessels and cylinders come on top.",
   source: `Plain geometry; the clearance of ${inWords(defaults.clearance)} is an own planning default above the usual 1.8 m (6 ft)`,

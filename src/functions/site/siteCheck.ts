@@ -65,6 +65,7 @@ export function siteCheck(clearance: any[][], tilt: any[][], surface: any[][], v
 }
 
 export const about: About = {
+  gives: ["text", "text", "text"],
   rule: "clearance at least 1.8 m (6 ft); tilt at most 5°; floor never asphalt or tile, nor anything that burns; never a room without ventilation",
   range:
     "Looks at these four things only: ignition sources, drains, traffic, load of the floor and power are for the people on the spot.",

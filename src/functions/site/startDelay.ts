@@ -34,6 +34,7 @@ export function startDelay(
 }
 
 export const about: About = {
+  gives: "hours",
   rule: "warm start hours, and cold extra hours when the temperature is under cold below",
   range: "−90 to 60 °C; outside is #VALUE!. A rule of thumb: the machine's manual and the site's own log are better.",
   source:

@@ -21,6 +21,7 @@ export function tiltAngle(rise: any[][], run: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "angle",
   rule: "arctangent(rise / run)",
   range: "Rise 0 or more, run above 0; 0 to under 90°. Measure both ways across the floor and take the steeper.",
   source: "Plain trigonometry",

@@ -3,7 +3,7 @@ import { convertAmount } from "../../../src/functions/amounts/convertAmount";
 import { amountUnits } from "../../../src/arguments/amountUnit";
 import { errorOf, oneNumber } from "../oneCell";
 import { expectRow } from "../publishedRow";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 const seventyFahrenheit = "70 °F";
 const convert = (amount: number, from: string, to: string) =>
@@ -37,7 +37,7 @@ test("exact factors of NIST SP 811 inside one state", () => {
 test("there and back gives the amount, by way of any third unit", () => {
   const unit = fc.constantFrom(...amountUnits);
   fc.assert(
-    fc.property(between(0.001, 1e6), unit, unit, unit, between(-40, 60), (amount, a, b, c, celsius) => {
+    fc.property(evenly(0.001, 1e6), unit, unit, unit, evenly(-40, 60), (amount, a, b, c, celsius) => {
       const there = oneNumber(convertAmount, oneNumber(convertAmount, amount, a, b, celsius), b, c, celsius);
       expect(oneNumber(convertAmount, there, c, a, celsius) / amount).toBeCloseTo(1, 12);
     }),

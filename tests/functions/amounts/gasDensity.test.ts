@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { gasDensity } from "../../../src/functions/amounts/gasDensity";
 import { errorOf, oneNumber } from "../oneCell";
 import { expectRow } from "../publishedRow";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 test("reference rows at 1 atm: a published test value at 300 K, Schmidt & Wagner 1985 evaluated independently, International Fire Code 2018", () => {
   expectRow("o2-gas-300K", oneNumber(gasDensity, 0, "300 K"));
@@ -20,7 +20,7 @@ test("thins out to the ideal gas at low pressure and warmth: p·M/(R·T), R = 8.
 
 test("rises with pressure and falls with temperature", () => {
   fc.assert(
-    fc.property(between(0, 299), between(-40, 59), (pressure, celsius) => {
+    fc.property(evenly(0, 299), evenly(-40, 59), (pressure, celsius) => {
       const density = oneNumber(gasDensity, pressure, celsius);
       expect(oneNumber(gasDensity, pressure + 1, celsius)).toBeGreaterThan(density);
       expect(oneNumber(gasDensity, pressure, celsius + 1)).toBeLessThan(density);

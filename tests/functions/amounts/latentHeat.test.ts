@@ -4,7 +4,7 @@ import { latentHeat } from "../../../src/functions/amounts/latentHeat";
 import { correlatedLatentHeat } from "../../reference/oxygenCorrelations";
 import { oneNumber } from "../oneCell";
 import { expectRow, gaugeOfKpa } from "../publishedRow";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 test("reference rows: Schmidt & Wagner 1985 evaluated independently", () => {
   expectRow("o2-hfg-3bar", oneNumber(latentHeat, gaugeOfKpa(300)));
@@ -18,7 +18,7 @@ test("6.82 kJ/mol at the normal boiling point (handbook value, from memory), 31.
 
 test("within 0.1 % of an independent fit from 0.9 to 19 bar, and falling with pressure", () => {
   fc.assert(
-    fc.property(between(-0.1, 18), (pressure) => {
+    fc.property(evenly(-0.1, 18), (pressure) => {
       const heat = oneNumber(latentHeat, pressure);
       expect(Math.abs(heat / correlatedLatentHeat(oneNumber(boilingPoint, pressure) + 273.15) - 1)).toBeLessThan(1e-3);
       expect(oneNumber(latentHeat, pressure + 0.5)).toBeLessThan(heat);

@@ -4,7 +4,7 @@ import { correlatedLiquidDensity } from "../../reference/oxygenCorrelations";
 import { boilingPoint } from "../../../src/functions/amounts/boilingPoint";
 import { errorOf, oneNumber } from "../oneCell";
 import { expectRow, gaugeOfKpa } from "../publishedRow";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 test("reference rows: Schmidt & Wagner 1985 evaluated independently; International Fire Code 2018, table G101.2", () => {
   expectRow("o2-rhol-2bar", 1000 * oneNumber(liquidDensity, gaugeOfKpa(200)));
@@ -16,7 +16,7 @@ test("reference rows: Schmidt & Wagner 1985 evaluated independently; Internation
 
 test("within 0.1 % of the published auxiliary correlation from 0.5 to 25 bar, and falling with pressure", () => {
   fc.assert(
-    fc.property(between(-0.51325, 23.9), (pressure) => {
+    fc.property(evenly(-0.51325, 23.9), (pressure) => {
       const density = oneNumber(liquidDensity, pressure);
       const kelvin = oneNumber(boilingPoint, pressure) + 273.15;
       expect(Math.abs((1000 * density) / correlatedLiquidDensity(kelvin) - 1)).toBeLessThan(1e-3);

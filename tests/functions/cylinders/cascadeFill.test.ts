@@ -4,7 +4,7 @@ import { cylinderContent } from "../../../src/functions/cylinders/cylinderConten
 import { CellError } from "../../../src/cells/cellValues";
 import rows from "../../reference/cylinders.json";
 import { oneNumber } from "../oneCell";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 const column = (values: readonly unknown[]): unknown[][] => values.map((value) => [value]);
 const fill = (
@@ -40,11 +40,11 @@ test("lowest bank first, whatever the order of the list; ties by list order; a l
 });
 
 test("mass is kept, and the cylinder never falls nor passes the bank", () => {
-  const pressure = between(0, 300);
+  const pressure = evenly(0, 300);
   fc.assert(
     fc.property(
       pressure,
-      fc.array(fc.tuple(between(1, 80), pressure), { minLength: 1, maxLength: 5 }),
+      fc.array(fc.tuple(evenly(1, 80), pressure), { minLength: 1, maxLength: 5 }),
       (start, banks) => {
         const volumes = banks.map(([volume]) => volume);
         const pressures = banks.map(([, bar]) => bar);

@@ -5,7 +5,7 @@ import { defaults } from "../../../src/models/defaults";
 import { hotGas } from "../../../src/models/cylinder";
 import rows from "../../reference/cylinders.json";
 import { errorOf, oneNumber } from "../oneCell";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 const row = (id: string) => rows.find((each) => each.id === id)!;
 /** Gas density at 70 °F over that at 15 °C, both 1 atm: Schmidt & Wagner 1985, computed outside this project. */
@@ -24,7 +24,7 @@ test.each(["cont-J", "cont-50-150", "cont-50-200"])(
 test("within 0.2 % of a correlation of Z fitted apart from the code, everywhere in range", () => {
   const reference = 1.01325 / (294.25 * correlatedCompressibility(1.01325, 294.25));
   fc.assert(
-    fc.property(between(-0.5, 300), between(-40, 60), (pressure, t) => {
+    fc.property(evenly(-0.5, 300), evenly(-40, 60), (pressure, t) => {
       const bar = pressure + 1.01325;
       const kelvin = t + 273.15;
       const byCorrelation = bar / (kelvin * correlatedCompressibility(bar, kelvin)) / reference;
@@ -39,7 +39,7 @@ test("holds more than an ideal gas would at filling pressures, by 7 % at 150 bar
 
 test("rises with pressure, falls with temperature, in proportion to volume", () => {
   fc.assert(
-    fc.property(between(1, 299), between(-40, 59), (pressure, t) => {
+    fc.property(evenly(1, 299), evenly(-40, 59), (pressure, t) => {
       const content = oneNumber(cylinderContent, 10, pressure, t);
       expect(oneNumber(cylinderContent, 10, pressure + 1, t)).toBeGreaterThan(content);
       expect(oneNumber(cylinderContent, 10, pressure, t + 1)).toBeLessThan(content);

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { cylinderFillMinutes } from "../../../src/functions/cylinders/cylinderFillMinutes";
 import rows from "../../reference/cylinders.json";
 import { errorOf, oneNumber } from "../oneCell";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 test("50 L from empty to 150 bar, and on to 200 bar, at 15 °C: Schmidt & Wagner 1985, computed outside this project", () => {
   const from15C = 1.354364 / 1.32614;
@@ -22,7 +22,7 @@ test("a flow of 11 L/min puts 680 L in within 62 min (time = volume/flow)", () =
 
 test("two legs take as long as the whole, and twice the flow half as long", () => {
   fc.assert(
-    fc.property(between(0, 100), between(0, 100), between(0, 100), (a, b, c) => {
+    fc.property(evenly(0, 100), evenly(0, 100), evenly(0, 100), (a, b, c) => {
       const [low, middle, high] = [a, a + b, a + b + c];
       const minutes = (from: number, to: number, flow = 10): number =>
         oneNumber(cylinderFillMinutes, 40, from, to, flow);

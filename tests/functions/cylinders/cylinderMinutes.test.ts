@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { contentByFactor } from "../../../src/functions/cylinders/contentByFactor";
 import { cylinderMinutes } from "../../../src/functions/cylinders/cylinderMinutes";
 import { errorOf, oneNumber } from "../oneCell";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 test("8456 L at 10 L/min last about 14.1 h (gas duration page of a transport-ventilator manual)", () => {
   expect(oneNumber(cylinderMinutes, 8456, 10, 0) / 60).toBeCloseTo(14.1, 1);
@@ -15,7 +15,7 @@ test("a D of 2000 psi at 0.5 L/min: 576 min; an H of 2200 psi at 10 L/min: 628 m
 
 test("the reserve is kept, and minutes × flow + reserve is the content", () => {
   fc.assert(
-    fc.property(between(1, 1e4), between(0.1, 100), between(0, 0.99), (content, flow, keep) => {
+    fc.property(evenly(1, 1e4), evenly(0.1, 100), evenly(0, 0.99), (content, flow, keep) => {
       expect((oneNumber(cylinderMinutes, content, flow, keep) * flow + keep * content) / content).toBeCloseTo(1, 9);
     }),
   );

@@ -3,7 +3,7 @@ import { cylinderContent } from "../../../src/functions/cylinders/cylinderConten
 import { cylinderPressure } from "../../../src/functions/cylinders/cylinderPressure";
 import rows from "../../reference/cylinders.json";
 import { errorOf, oneNumber } from "../oneCell";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 const from15C = 1.354364 / 1.32614;
 
@@ -24,7 +24,7 @@ test.each(["cont-J", "cont-50-150", "cont-50-200"])(
 
 test("inverse of CYLINDER_CONTENT, to the ends of the range", () => {
   fc.assert(
-    fc.property(between(0, 300), between(-40, 60), between(0.5, 80), (pressure, t, volume) => {
+    fc.property(evenly(0, 300), evenly(-40, 60), evenly(0.5, 80), (pressure, t, volume) => {
       expect(oneNumber(cylinderPressure, volume, oneNumber(cylinderContent, volume, pressure, t), t)).toBeCloseTo(
         pressure,
         6,

@@ -13,6 +13,11 @@ test("means 24 at 90 % and 14 at 98 % by SciPy, outside this project: 30 and 22"
   expect(oneNumber(cylindersToOwn, 2, "1 week", "98%")).toBe(22);
 });
 
+test("seldom used, still two: mean 0.5, P(≤ 1) = 0.9098 and P(≤ 2) = 0.9856 (cumulative Poisson tables)", () => {
+  expect(oneNumber(cylindersToOwn, 0.1, 5, 0.9)).toBe(1);
+  expect(oneNumber(cylindersToOwn, 0.1, 5, 0.95)).toBe(2);
+});
+
 /** The published generator of Park & Miller, Comm. ACM 31 (1988) 1192: 16807 and 2³¹ − 1. */
 function parkMiller(seed: number): () => number {
   let state = seed;

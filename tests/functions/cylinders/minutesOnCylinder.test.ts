@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { cylinderContent } from "../../../src/functions/cylinders/cylinderContent";
 import { minutesOnCylinder } from "../../../src/functions/cylinders/minutesOnCylinder";
 import { correlatedCompressibility } from "../../reference/oxygenCorrelations";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
 
 // Gas at 21.1 °C and 101.325 kPa, densities of Schmidt & Wagner 1985 by CoolProp, outside this project.
@@ -45,11 +45,11 @@ test("by the size factor of an H, 628 min at 10 L/min from 2200 psi (teaching te
 test("content now = flow × minutes + content at the pressure kept", () => {
   fc.assert(
     fc.property(
-      between(0.5, 250),
-      between(20, 300),
-      between(0.1, 50),
-      between(0, 20),
-      between(-40, 60),
+      evenly(0.5, 250),
+      evenly(20, 300),
+      evenly(0.1, 50),
+      evenly(0, 20),
+      evenly(-40, 60),
       (volume, pressure, flow, keep, t) => {
         const used = flow * oneNumber(minutesOnCylinder, volume, pressure, flow, keep, t);
         const left = oneNumber(cylinderContent, volume, keep, t);

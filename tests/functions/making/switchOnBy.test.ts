@@ -25,5 +25,7 @@ test("what LIQUID_MADE gives between the two times is what is needed", () => {
 });
 
 test("a time before the calendar of Excel is refused in words", () => {
-  expect(errorOf(switchOnBy, "2026-03-04", 1500000, 1)).toMatch(/#VALUE! the time to switch on would be before 1900-03-01/);
+  expect(errorOf(switchOnBy, "2026-03-04", 1500000, 1)).toMatch(
+    /#VALUE! the time to switch on would be before 1900-03-01/,
+  );
 });

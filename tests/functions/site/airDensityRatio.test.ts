@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { airDensityRatio } from "../../../src/functions/site/airDensityRatio";
 import table from "../../reference/iso2533.json";
 import { errorOf, oneNumber } from "../oneCell";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 const rows = table.rows as [number, number, number, number][];
 
@@ -12,7 +12,7 @@ test.each(rows)("ISO 2533:1975, table 5, at %s m and %s °C", (altitude, tempera
 
 test("falls with heat as 1/T at one altitude (ideal gas law)", () => {
   fc.assert(
-    fc.property(between(-500, 11000), between(-90, 59), (altitude, t) => {
+    fc.property(evenly(-500, 11000), evenly(-90, 59), (altitude, t) => {
       expect(oneNumber(airDensityRatio, altitude, t + 1) / oneNumber(airDensityRatio, altitude, t)).toBeCloseTo(
         (t + 273.15) / (t + 274.15),
         10,

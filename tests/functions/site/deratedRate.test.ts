@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { deratedRate } from "../../../src/functions/site/deratedRate";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
-
-const some = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 test("own planning rule with the pressures printed in ISO 2533:1975, table 5", () => {
   // 5000 m: 540.199 mbar; 7000 m: 410.607 mbar.
@@ -22,11 +21,11 @@ test("a loss in %/°C or 1/°F is converted: 1 % for each °F is 1.8 % for each 
 test("between 0 and the rated rate, never rising with heat or height", () => {
   fc.assert(
     fc.property(
-      some(0.1, 50),
-      some(-90, 59),
-      some(-500, 10900),
-      some(0, 0.1),
-      some(-20, 50),
+      evenly(0.1, 50),
+      evenly(-90, 59),
+      evenly(-500, 10900),
+      evenly(0, 0.1),
+      evenly(-20, 50),
       (rated, t, altitude, loss, ratedT) => {
         const rate = oneNumber(deratedRate, rated, altitude, t, loss, ratedT);
         expect(rate).toBeGreaterThanOrEqual(0);

@@ -4,7 +4,7 @@ import { fitDerating } from "../../../src/functions/site/fitDerating";
 import { CellError } from "../../../src/cells/cellValues";
 import reference from "../../reference/deratingFit.json";
 import { oneNumber } from "../oneCell";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 const column = (values: readonly unknown[]): unknown[][] => values.map((value) => [value]);
 const fit = (
@@ -32,7 +32,7 @@ test("exact runs give rate and loss back, worked by hand with the pressures prin
 
 test("DERATED_RATE's runs give their figures back", () => {
   fc.assert(
-    fc.property(between(0.5, 20), between(0, 0.03), (rated, loss) => {
+    fc.property(evenly(0.5, 20), evenly(0, 0.03), (rated, loss) => {
       const altitudes = [0, 300, 1500, 2500];
       const temperatures = [15, 25, 35, 45];
       const rates = altitudes.map((altitude, i) => oneNumber(deratedRate, rated, altitude, temperatures[i], loss));

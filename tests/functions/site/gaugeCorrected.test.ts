@@ -3,7 +3,7 @@ import { boilingPoint } from "../../../src/functions/amounts/boilingPoint";
 import { gaugeCorrected } from "../../../src/functions/site/gaugeCorrected";
 import { flashLoss } from "../../../src/functions/transferring/flashLoss";
 import table from "../../reference/iso2533.json";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 import { errorOf, oneNumber } from "../oneCell";
 
 const rows = table.rows as [number, number, number, number][];
@@ -31,7 +31,7 @@ test("22 psi on a gauge at 3000 m: 9.2 % flash into the open air there, where 22
 
 test("higher ground takes more off, and a reading more adds as much", () => {
   fc.assert(
-    fc.property(between(0, 200), between(-500, 10000), (shown, altitude) => {
+    fc.property(evenly(0, 200), evenly(-500, 10000), (shown, altitude) => {
       const corrected = oneNumber(gaugeCorrected, shown, altitude);
       expect(oneNumber(gaugeCorrected, shown, altitude + 500)).toBeLessThan(corrected);
       expect(oneNumber(gaugeCorrected, shown + 10, altitude) - corrected).toBeCloseTo(10, 9);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { rateFromTable } from "../../../src/functions/site/rateFromTable";
 import { CellError } from "../../../src/cells/cellValues";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 const altitudes = [[0], [2000]];
 const temperatures = [[20, 40]];
@@ -41,7 +41,7 @@ test("a plane is reproduced everywhere inside an uneven grid", () => {
   const plane = (a: number, t: number): number => 5 - a / 1000 - t / 100;
   const table = rows.map((a) => columns.map((t) => plane(a, t)));
   fc.assert(
-    fc.property(between(-100, 3000), between(-10, 50), (a, t) => {
+    fc.property(evenly(-100, 3000), evenly(-10, 50), (a, t) => {
       expect(
         at(
           a,

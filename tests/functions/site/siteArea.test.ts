@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { siteArea } from "../../../src/functions/site/siteArea";
 import { errorOf, oneNumber } from "../oneCell";
-import { between } from "../between";
+import { evenly } from "../../evenly";
 
 test("drawn on squared paper: two plants of 3 × 2 m with 1 m round and between them cover 5 × 7 m", () => {
   expect(oneNumber(siteArea, 3, 2, 1, 2)).toBeCloseTo(35, 12);
@@ -15,9 +15,9 @@ test("without clearance it is the plants' own floor; feet are exact (NIST SP 811
 test("one more unit adds its width and one gap", () => {
   fc.assert(
     fc.property(
-      between(0.1, 20),
-      between(0.1, 20),
-      between(0, 5),
+      evenly(0.1, 20),
+      evenly(0.1, 20),
+      evenly(0, 5),
       fc.integer({ min: 1, max: 30 }),
       (length, width, clearance, units) => {
         const more =
