@@ -22,7 +22,7 @@ export const args = cellArguments({
  * Liquid in a vessel from a differential-pressure gauge between its bottom and its top.
  *
  * @customfunction LEVEL_FROM_HEAD
- * @param pressure_difference Pressure at the bottom less that at the top, as the gauge shows it [mbar]
+ * @param pressure_difference Pressure at the bottom less that at the top, as the gauge shows it; inches of water as "20 inH2O" [mbar]
  * @param inner_height Inner height of the vessel; of a lying one its inner diameter [m]
  * @param brim_volume Volume of the vessel to the brim, vapour space included [L]
  * @param [lying] TRUE for a cylinder that lies on its side

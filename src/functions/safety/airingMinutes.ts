@@ -15,7 +15,7 @@ export const args = cellArguments({
 });
 
 /**
- * Minutes of airing until an enriched room is down to the limit once the leak is shut, with a factor for poor mixing.
+ * Minutes to air an enriched room until it is down to the limit, once the leak is shut, with a factor for poor mixing.
  *
  * @customfunction AIRING_MINUTES
  * @param room_oxygen Oxygen in the room now, as a fraction
