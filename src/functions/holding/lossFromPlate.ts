@@ -30,7 +30,7 @@ export function lossFromPlate(capacity: any[][], share_a_day: any[][], stated_fo
 
 export const about: About = {
   gives: "liquid a day",
-  rule: "capacity × share a day; of a share stated for nitrogen × 0.622",
+  rule: `capacity × share a day; of a share stated for nitrogen × ${oxygenPerNitrogenLoss}`,
   range:
     "Capacity and share above 0; 1.5 % is 0.015 or 1.5%, and a bare number above 0.2 is #VALUE!. From nitrogen the true loss may be up to 6 % larger. A plate states a new vessel with a sound vacuum, standing still and full, at sea level: use, shaking and age add to it, so weigh for LOSS_FROM_READINGS.",
   source:

@@ -45,7 +45,7 @@ export const about: About = {
   rule: "mixing × 60 / air changes × ln((room oxygen − 0.21) / (limit − 0.21))",
   range:
     "Room oxygen 0.21 to 1, less is #VALUE!, since the room is then short of oxygen; limit above 0.21 and under 1; mixing 1 or more. 0 where the room is at the limit already; without fresh air #N/A. Nothing more is released, and no liquid boils on the floor. Fresh air from outdoors, not room air blown round. The gas meter of one spot is not the room: cold vapour stays in pits and corners.",
-  source: `Purge equation of industrial hygiene, V/Q × ln(C₁/C₂), with the dilution factor for poor mixing (from memory); limit: ${defaults.limit.source}`,
+  source: `Room purge equation of industrial hygiene, V/Q × ln(C₁/C₂), with Q/K for poor mixing: teaching pages on industrial ventilation (read second hand); limit: ${defaults.limit.source}`,
   examples: [
     {
       formula: "=OXYGEN.AIRING_MINUTES(0.4,6)",

@@ -41,9 +41,9 @@ export const about: About = {
       source: `94 / (18 × ${ratio}), cut down`,
     },
     {
-      formula: "=OXYGEN.FILLS_AVAILABLE({60;90},1.2,15,1.25)",
-      result: [[30], [50]],
-      source: "45 and 75 L above the reserve, 1.5 L each",
+      formula: "=OXYGEN.FILLS_AVAILABLE({60;90},1.2,15,1.6)",
+      result: [[23], [39]],
+      source: "45 and 75 L above the reserve, 1.92 L each: 23.4 and 39.1",
     },
     {
       formula: "=OXYGEN.FILLS_AVAILABLE(10,6,15)",
