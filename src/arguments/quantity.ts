@@ -394,6 +394,10 @@ export const degrees = measured(measures.angle).between(0, 90);
 export const kilowatts = notNegative(measures.power);
 /** Power [W]; 0 or more. */
 export const watts = notNegative(measures.watts);
+/** Apparent power [kVA]; 0 or more. */
+export const kilovoltAmperes = notNegative(measures.apparentPower);
+/** Energy [kWh]; 0 or more. */
+export const kilowattHours = notNegative(measures.energy);
 /** Locked-rotor kVA per horsepower [kVA/hp]; 0 or more. */
 export const kvaPerHorsepower = notNegative(measures.apparentPerHorsepower);
 /** Current [A]; 0 or more. */

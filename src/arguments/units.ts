@@ -282,6 +282,17 @@ export const measures = {
     kW: 1000,
     "hp horsepower": horsepower * 1000,
   })),
+  apparentPower: measure(
+    "apparent power",
+    "an apparent power",
+    "kVA",
+    "kVA or VA",
+    () => ({ kVA: 1, VA: 0.001, MVA: 1000 }),
+    { elsewhere: (name) => (name === "a power" ? "; kVA is kW divided by the power factor on the plate" : "") },
+  ),
+  energy: measure("energy", "an energy", "kWh", "kWh, Wh or MJ", () => ({ kWh: 1, Wh: 0.001, MJ: 1 / 3.6 }), {
+    unknown: (unit) => (unit === "ah" ? "; a battery holds Ah × its volts / 1000 in kWh" : ""),
+  }),
   apparentPerHorsepower: measure("apparent power a horsepower", "a starting load", "kVA/hp", "kVA/hp", () => ({
     "kVA/hp": 1,
   })),

@@ -64,6 +64,21 @@ export const startKva = (motorPower: number, kvaPerHorsepower: number, voltageDi
   (motorPower / horsepower) * kvaPerHorsepower * (1 - voltageDip) ** 2;
 
 /**
+ * Share by which a generator's voltage dips as a motor starts on it: both as impedances in line, the motor's 1/start kVA and
+ * the generator's reactance/kVA, added as if in phase, which is never less than the sum of the two as they are.
+ */
+export const motorDip = (motorKva: number, generatorKva: number, reactance: number): number =>
+  motorKva / (motorKva + generatorKva / reactance);
+
+/** Hours [h] that a battery of so many kWh carries a load [kW]. */
+export const batteryHours = (energy: number, load: number, usableShare: number, inverterShare: number): number =>
+  (energy * usableShare * inverterShare) / load;
+
+/** Rated power of solar panels [kW] for the energy of a day [kWh] in so many hours of full sun. */
+export const solarPower = (dailyEnergy: number, sunHours: number, keptShare: number): number =>
+  dailyEnergy / (sunHours * keptShare);
+
+/**
  * Fuel [L/h] at a load share, straight between the maker's points (in rising order of load). Undefined outside them.
  */
 export function fuelBetween(

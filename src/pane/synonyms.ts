@@ -38,4 +38,9 @@ export const synonyms: readonly (readonly string[])[] = [
   ["against", "compare", "comparison", "deviation", "drift"],
   ["log", "read", "readings", "record"],
   ["together", "add up", "several"],
+  ["battery", "batteries", "inverter", "ups", "backup power", "amp-hours"],
+  ["solar", "panel", "panels", "photovoltaic", "pv", "sun"],
+  ["dip", "sag", "flicker", "motor start", "compressor start", "stall"],
+  ["availability", "uptime", "downtime", "reliability", "breakdown", "mtbf", "mttr"],
+  ["this excel", "host", "program", "version of excel", "does this work here"],
 ];

@@ -2,6 +2,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { date, firstSerial } from "../../arguments/date";
 import { days, litres, drainedPerHour } from "../../arguments/quantity";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { dateCell, invalid } from "../../cells/cellValues";
 import { drainBy as lastDrainDay } from "../../models/moving";
 
@@ -32,17 +33,23 @@ export function drainBy(ship_date: any[][], level: any[][], drain_rate: any[][],
 }
 
 export const about: About = {
+  gives: "date",
   rule: "INT(ship date − warm days − level / drain rate / 24)",
-  range:
-    "Drain rate above 0. Part days are cut off, so that work begins a day early rather than late; the ship date counts from its first hour.",
+  range: `Drain rate above 0. Part days are cut off, so that work begins a day early rather than late; the ship date counts from its first hour. ${blankAsZero}`,
   source: "Plain arithmetic; the days to warm up are the maker's",
   examples: [
     {
       formula: '=OXYGEN.DRAIN_BY("2026-03-20",60,5,3)',
       result: 46097,
-      note: "12 h of draining and 3 days of warming: 16 March (serial 46097)",
+      note: "Half a day of draining and three days of warming: 16 March",
+      source: "20 March (serial 46101) − 3 − 60/5/24, part days cut off",
     },
-    { formula: '=OXYGEN.DRAIN_BY("2026-03-20",0,5,3)', result: 46098, note: "Already empty: 17 March" },
+    {
+      formula: '=OXYGEN.DRAIN_BY("2026-03-20",0,5,3)',
+      result: 46098,
+      note: "Already empty: 17 March",
+      source: "46101 − 3",
+    },
   ],
   seeAlso: ["DRAIN_HOURS", "DRAIN_CHECK"],
   caution:

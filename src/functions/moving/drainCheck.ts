@@ -25,15 +25,17 @@ export function drainCheck(capacity: any[][], container: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "text",
   rule: "container > capacity of the vessel",
   range:
     "Both above 0. Equal sizes are too small, since liquid splashes and boils. The vessel's whole capacity counts, not what is thought to be in it.",
   source: "common practice, no source",
   examples: [
-    { formula: "=OXYGEN.DRAIN_CHECK(60,80)", result: "ok" },
+    { formula: "=OXYGEN.DRAIN_CHECK(60,80)", result: "ok", source: "80 > 60" },
     {
       formula: "=OXYGEN.DRAIN_CHECK(60,60)",
       result: "too small: the container holds 60 L and must hold more than the vessel's 60 L",
+      source: "60 is not above 60",
     },
   ],
   seeAlso: ["DRAIN_BY", "DRAIN_HOURS"],

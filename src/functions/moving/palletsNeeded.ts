@@ -4,6 +4,7 @@ import { formatNumber } from "../../arguments/argument";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { count, kilograms, squareMetres } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { invalid } from "../../cells/cellValues";
 import { palletsNeeded as palletsFor, tooLargeForPallet } from "../../models/moving";
 
@@ -59,11 +60,10 @@ export function palletsNeeded(
 }
 
 export const about: About = {
+  gives: "count",
   rule: "first-fit decreasing: units in falling order of the tighter of mass / pallet mass and floor / pallet floor, each on the first pallet with room for both",
-  range:
-    "Whole units, not stacked, 100 000 at most. Floors are compared by area alone: shapes that leave gaps need more. A unit that exceeds a pallet is #VALUE!. The method may now and then ask for one pallet more than a perfect packing.",
-  source:
-    "First-fit decreasing: Johnson, Near-optimal bin packing algorithms, MIT 1973; pallet of 1.2 m × 1.0 m, ISO 6780 (both from memory); 1000 kg is an own planning default",
+  range: `Whole units, not stacked, 100 000 at most. Floors are compared by area alone: shapes that leave gaps need more. A unit that exceeds a pallet is #VALUE!. The method may now and then ask for one pallet more than a perfect packing. ${blankAsZero}`,
+  source: `First-fit decreasing: Johnson, Near-optimal bin packing algorithms, MIT 1973 (from memory); pallet floor: ${defaults.pallet_floor.source}; pallet mass: ${defaults.pallet_mass.source}`,
   examples: [
     {
       formula: "=OXYGEN.PALLETS_NEEDED({17},{260},{0.3},907,1.2)",
@@ -71,11 +71,17 @@ export const about: About = {
       note: "Four fit the floor, three the mass: 17 / 3",
       source: "17 / min(4, INT(907/260)), rounded up",
     },
-    { formula: "=OXYGEN.PALLETS_NEEDED({17},{100},{0.3})", result: 5, note: "The floor is tighter: four a pallet" },
     {
-      formula: "=OXYGEN.PALLETS_NEEDED({2;4},{700;250},{0.6;0.3})",
+      formula: "=OXYGEN.PALLETS_NEEDED({17},{100},{0.3})",
+      result: Math.ceil(17 / Math.floor(defaults.pallet_floor.value / 0.3 + 1e-9)),
+      note: "The floor is tighter",
+      source: `17 / INT(${defaults.pallet_floor.value}/0.3), rounded up`,
+    },
+    {
+      formula: "=OXYGEN.PALLETS_NEEDED({2;4},{700;250},{0.6;0.3},1000,0.9)",
       result: 3,
-      note: "700 + 250 kg on two pallets, the other 2 × 250 kg on a third",
+      note: "A 700 kg and a 250 kg unit fill the floor of two pallets; the other two go on a third",
+      source: "by hand, 0.6 + 0.3 m² on two pallets, 2 × 0.3 m² on a third",
     },
   ],
   seeAlso: ["SHIPPED_MASS", "TRIPS_NEEDED", "TIE_DOWNS_NEEDED"],

@@ -46,6 +46,7 @@ export function receiptCheck(shock: any[][], tilt: any[][], noted: any[][], crat
 }
 
 export const about: About = {
+  gives: "text",
   rule: "a tripped indicator or a damaged crate goes on the bill of lading before it is signed, and the goods are inspected before use",
   range:
     "TRUE or FALSE each. A tripped indicator is a warning, not proof of damage, and no reason by itself to refuse the crate; an indicator that has not tripped is no proof of soundness.",
@@ -61,6 +62,7 @@ export const about: About = {
         ["bill of lading", "nothing to note", "sign as received"],
       ],
       note: "Nothing found",
+      source: "The rule stated",
     },
     {
       formula: "=OXYGEN.RECEIPT_CHECK(FALSE,FALSE,TRUE,TRUE)",
@@ -76,6 +78,7 @@ export const about: About = {
         ["bill of lading", "noted", "keep a copy signed by the driver; report to carrier and sender today"],
       ],
       note: "A broken crate, already written down",
+      source: "The rule stated",
     },
   ],
   seeAlso: ["SITE_CHECK", "CAUTIONS"],

@@ -3,6 +3,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { count, kilograms, share } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { shippedMass as massOf } from "../../models/moving";
 
 export const args = cellArguments({
@@ -31,20 +32,21 @@ export function shippedMass(counts: any[][], masses: any[][], packing_share?: an
 }
 
 export const about: About = {
+  gives: "mass",
   rule: "Σ count × mass × (1 + packing share)",
-  range:
-    "Counts are whole; both ranges have as many cells, and a blank among them is #VALUE!. Packing up to twice the goods; more is taken for a percent without its sign and is #VALUE!.",
+  range: `Counts are whole; both ranges have as many cells, a first row of headings is passed over, and a blank among them is #VALUE!. Packing up to twice the goods; more is taken for a percent without its sign and is #VALUE!. Crates often add a tenth or more: the default packing_share adds nothing. ${blankAsZero}`,
   source: "Plain arithmetic",
   examples: [
     {
       formula: "=OXYGEN.SHIPPED_MASS({2;10},{400;12.5},0.1)",
       result: 1017.5,
-      note: "925 kg of goods and a tenth for crates",
+      note: "Goods and a tenth for crates",
+      source: "(2 × 400 + 10 × 12.5) × 1.1",
     },
     {
       formula: '=OXYGEN.SHIPPED_MASS({3},{"100 lb"})',
-      result: 136.077711,
-      source: "NIST SP 811: 1 lb = 0.453 592 37 kg",
+      result: 136.077711 * (1 + defaults.packing_share.value),
+      source: `NIST SP 811: 1 lb = 0.453 592 37 kg; 3 × 45.359 237 × (1 + ${defaults.packing_share.value})`,
     },
   ],
   seeAlso: ["PALLETS_NEEDED", "TRIPS_NEEDED", "TIE_DOWNS_NEEDED"],

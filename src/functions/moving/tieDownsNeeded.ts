@@ -25,6 +25,7 @@ export function tieDownsNeeded(mass: any[][], length: any[][], working_load: any
 }
 
 export const about: About = {
+  gives: "count",
   rule: "the larger of mass / 2 / working load, rounded up, and the least number by length: 1 up to 5 ft and 1100 lb; else 2 up to 10 ft, and 1 more for each further 10 ft or part",
   range:
     "One piece with nothing in front that blocks it (no headboard assumed). Strap over the cargo, from one side of the vehicle to the other; enter half the limit for a strap that ends on the cargo or returns to the same side. Special rules for listed goods and heavy vehicles are not in it.",
@@ -38,8 +39,17 @@ export const about: About = {
       note: "Short but heavier than 1100 lb",
       source: "49 CFR 393.110(b)(2)(i)",
     },
-    { formula: "=OXYGEN.TIE_DOWNS_NEEDED(600,3.65,100)", result: 3, note: "600 / 2 / 100 = 3; by length also 3" },
-    { formula: "=OXYGEN.TIE_DOWNS_NEEDED(3000,2,400)", result: 4, note: "The mass decides: 1500 / 400 = 3.75" },
+    {
+      formula: "=OXYGEN.TIE_DOWNS_NEEDED(600,3.65,100)",
+      result: 3,
+      source: "600 / 2 / 100 = 3; 49 CFR 393.110(b)(3) also 3",
+    },
+    {
+      formula: "=OXYGEN.TIE_DOWNS_NEEDED(3000,2,400)",
+      result: 4,
+      note: "The mass decides",
+      source: "49 CFR 393.106(d): 3000 / 2 / 400 = 3.75",
+    },
   ],
   seeAlso: ["SHIPPED_MASS", "PALLETS_NEEDED", "TRIPS_NEEDED"],
   caution:

@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { fraction, kilograms } from "../../arguments/quantity";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { roundUpThings } from "../../models/wholeNumbers";
 
 export const args = cellArguments({
@@ -26,13 +27,22 @@ export function tripsNeeded(mass: any[][], capacity: any[][], load_share?: any[]
 }
 
 export const about: About = {
+  gives: "count",
   rule: "mass / (capacity × load share), rounded up",
-  range:
-    "Capacity above 0, load share above 0 to 1. By mass alone: units that can't be parted may need more (PALLETS_NEEDED shows how they pack).",
+  range: `Capacity above 0, load share above 0 to 1. By mass alone: units that can't be parted may need more (PALLETS_NEEDED shows how they pack). The default load_share is the whole load: soft roads, heat and altitude leave less. ${blankAsZero}`,
   source: "Plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.TRIPS_NEEDED(2600,1000)", result: 3 },
-    { formula: "=OXYGEN.TRIPS_NEEDED(2400,1000,0.8)", result: 3, note: "Exactly three at four fifths" },
+    {
+      formula: "=OXYGEN.TRIPS_NEEDED(2600,1000)",
+      result: Math.ceil(2.6 / defaults.load_share.value),
+      source: `2600 / (1000 × ${defaults.load_share.value}), rounded up`,
+    },
+    {
+      formula: "=OXYGEN.TRIPS_NEEDED(2400,1000,0.8)",
+      result: 3,
+      note: "Exactly three at four fifths",
+      source: "2400 / 800",
+    },
   ],
   seeAlso: ["SHIPPED_MASS", "PALLETS_NEEDED", "TIE_DOWNS_NEEDED"],
   caution:

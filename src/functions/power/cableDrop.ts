@@ -4,6 +4,7 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { phases, refuseTwoPhases } from "../../arguments/phases";
 import { amperes, celsius, metres, squareMillimetres, volts } from "../../arguments/quantity";
 import { formatNumber } from "../../arguments/argument";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { invalid } from "../../cells/cellValues";
 import { cableDrop as dropOf } from "../../models/electricity";
 
@@ -49,9 +50,9 @@ export function cableDrop(
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "2 × I × length × R / V (√3 in place of 2 with three phases), R = 0.017241 / area × (234.5 + T) / 254.5 Ω/m",
-  range:
-    "Plain copper from −40 to 150 °C. Resistance alone, at power factor 1: reactance adds in thick cables. Printed tables of stranded cable run up to 6 % higher. A drop of the whole voltage is #VALUE!.",
+  range: `Plain copper from −40 to 150 °C. Resistance alone, at power factor 1: reactance adds in thick cables. Printed tables of stranded cable run up to 6 % higher. A drop of the whole voltage is #VALUE!. ${blankAsZero}`,
   source:
     "IEC 60028 (0.017241 Ω·mm²/m at 20 °C, read second hand; −234.5 °C, from memory); 75 °C is the conductor temperature of NEC (NFPA 70) chapter 9, table 8",
   examples: [
@@ -66,7 +67,21 @@ export const about: About = {
       formula: "=OXYGEN.CABLE_DROP(10,29,2.5,200,20)",
       result: 0.0199996,
       tolerance: 1e-6,
-      note: "At 20 °C: 2 × 10 × 29 × 0.017241 / 2.5 = 4.0 V",
+      note: "At 20 °C, where the resistivity is stated",
+      source: "by hand: 2 × 10 × 29 × 0.017241 / 2.5 = 3.99991 V, over 200 V",
+    },
+    {
+      formula: "=OXYGEN.CABLE_DROP(32,45,10,400)",
+      result: (2 * 32 * 45 * (0.017241 / 10) * (234.5 + defaults.conductor_temperature.value)) / 254.5 / 400,
+      note: "One phase, a conductor as warm as the code's table takes it",
+      source: `by hand: 2 × 32 × 45 × 0.017241/10 × (234.5 + ${defaults.conductor_temperature.value})/254.5 V, over 400 V`,
+    },
+    {
+      formula: "=OXYGEN.CABLE_DROP(32,45,10,400,60,3)",
+      result: 0.0124401,
+      tolerance: 1e-7,
+      note: "Three phases and a cooler conductor",
+      source: "by hand: 1.7320508 × 32 × 45 × 0.017241/10 × 294.5/254.5 = 4.97603 V, over 400 V",
     },
   ],
   seeAlso: ["LINE_CURRENT", "CIRCUIT_NEEDED"],

@@ -1,6 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { fraction, hours, kilowatts } from "../../arguments/quantity";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { dailyEnergy as energyOfDay } from "../../models/electricity";
 
 export const args = cellArguments({
@@ -32,13 +33,18 @@ export function dailyEnergy(
 }
 
 export const about: About = {
+  gives: "energy",
   rule: "make power × make hours + standby power × standby share × (24 − make hours)",
-  range:
-    "Make hours from 0 to 24; share from 0 to 1. The hours in which it does not make liquid are all standby; the start-up hours count as making.",
+  range: `Make hours from 0 to 24; share from 0 to 1. The hours in which it does not make liquid are all standby; the start-up hours count as making. ${blankAsZero}`,
   source: "Plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.DAILY_ENERGY(5,18,5,0.2)", result: 96, note: "90 kWh making and 6 kWh holding" },
-    { formula: "=OXYGEN.DAILY_ENERGY(5,24,5,0.2)", result: 120, note: "Making round the clock" },
+    {
+      formula: "=OXYGEN.DAILY_ENERGY(5,18,5,0.2)",
+      result: 96,
+      note: "Making and holding",
+      source: "5 × 18 + 5 × 0.2 × 6",
+    },
+    { formula: "=OXYGEN.DAILY_ENERGY(5,24,5,0.2)", result: 120, note: "Making round the clock", source: "5 × 24" },
   ],
-  seeAlso: ["STANDBY_SHARE", "ENERGY_PER_LITRE"],
+  seeAlso: ["STANDBY_SHARE", "ENERGY_PER_LITRE", "SOLAR_POWER", "BATTERY_HOURS"],
 };

@@ -30,17 +30,19 @@ export function energyPerLitre(power: any[][], rate: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "energy a litre",
   rule: "power / rate",
   range:
     "Power and rate above 0. Less than the ideal work of liquefaction, 0.2014 kWh/L from gas at 300 K, is #VALUE!: no plant can reach it, and small ones need 15 to 30 times as much.",
   source:
     "Plain arithmetic; the limit is T₀Δs − Δh from gas at 300 K and 1 atm to saturated liquid, equation of state of Schmidt & Wagner 1985",
   examples: [
-    { formula: "=OXYGEN.ENERGY_PER_LITRE(5,1)", result: 5 },
+    { formula: "=OXYGEN.ENERGY_PER_LITRE(6.6,1.5)", result: 4.4, source: "6.6 / 1.5" },
     {
       formula: "=OXYGEN.ENERGY_PER_LITRE(5,30)",
       result: { error: "#VALUE!", words: "below the 0.2013592 kWh/L" },
       note: "30 L a day typed as 30 L/h",
+      source: "5 / 30 = 0.167, below the limit",
     },
   ],
   seeAlso: ["DAILY_ENERGY", "POWER_LOAD"],

@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { fuelLitres, fuelPerDay } from "../../arguments/quantity";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 
 export const args = cellArguments({
   fuel: fuelLitres,
@@ -27,12 +28,18 @@ export function fuelDays(fuel: any[][], fuel_per_day: any[][], keep?: any[][]): 
 }
 
 export const about: About = {
+  gives: "days",
   rule: "(fuel − keep) / fuel per day, at least 0",
-  range: "Fuel per day above 0. 0 where the store is not above what is kept.",
+  range: `Fuel per day above 0. 0 where the store is not above what is kept. The last of a tank is often water and dirt: keep some. ${blankAsZero}`,
   source: "Plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.FUEL_DAYS(1000,96)", result: 10.4166666667, tolerance: 1e-9 },
-    { formula: "=OXYGEN.FUEL_DAYS(1000,90,100)", result: 10, note: "The last 100 L stay in the tank" },
+    { formula: "=OXYGEN.FUEL_DAYS(1000,96)", result: 1000 / 96, source: "1000 / 96" },
+    {
+      formula: "=OXYGEN.FUEL_DAYS(1000,90,100)",
+      result: 10,
+      note: "The last 100 L stay in the tank",
+      source: "(1000 − 100) / 90",
+    },
   ],
   seeAlso: ["FUEL_PER_DAY", "FUEL_RATE"],
   caution:

@@ -62,6 +62,7 @@ export function fuelRate(load: any[][], unit_power: any[][], load_points: any[][
 }
 
 export const about: About = {
+  gives: "fuel an hour",
   rule: "straight line between the maker's two points on either side of load / unit power",
   range:
     "From the lowest to the highest of the maker's points; outside is #VALUE!, never drawn on. Two points or more, in any order, each load once and at most 2, fuel not falling as the load rises.",
@@ -76,12 +77,14 @@ export const about: About = {
     {
       formula: "=OXYGEN.FUEL_RATE(12,20,{0.25,0.5,0.75,1},{2.3,3.4,4.9,6.1})",
       result: 4,
-      note: "0.6 of full power: 3.4 + 1.5 × 0.1 / 0.25",
+      note: "At 0.6 of full power",
+      source: "3.4 + 1.5 × 0.1 / 0.25",
     },
     {
       formula: "=OXYGEN.FUEL_RATE(2,20,{0.25,0.5,0.75,1},{2.3,3.4,4.9,6.1})",
       result: { error: "#VALUE!", words: "outside load_points" },
       note: "Below the maker's lowest point",
+      source: "2 / 20 = 0.1, under 0.25",
     },
   ],
   seeAlso: ["FUEL_PER_DAY", "FUEL_DAYS", "GENERATORS_NEEDED"],

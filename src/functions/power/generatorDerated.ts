@@ -2,6 +2,7 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { celsius, fraction, kilowatts, metresHigh } from "../../arguments/quantity";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { generatorDerated as deratedPower } from "../../models/electricity";
 
 export const args = cellArguments({
@@ -53,21 +54,30 @@ export function generatorDerated(
 }
 
 export const about: About = {
+  gives: "power",
   rule: "rated × (1 − loss per 300 m × metres above / 300) × (1 − loss per 5 °C × degrees above / 5)",
-  range:
-    "−500 to 11 000 m, −60 to 80 °C; losses from 0 to 1. Below both first values nothing is lost and nothing gained. Losses run on in part steps; makers who count whole steps may state less. Never below 0.",
-  source:
-    "Form of makers' derating rules, common practice, no source; the loss figures are the maker's. From 300 m is an own planning default, from 25 °C the reference of ISO 3046-1 (from memory)",
+  range: `−500 to 11 000 m, −60 to 80 °C; losses from 0 to 1. Below both first values nothing is lost and nothing gained. Losses run on in part steps; makers who count whole steps may state less. Never below 0. ${blankAsZero}`,
+  source: `Form of makers' derating rules, common practice, no source; the loss figures are the maker's. First altitude: ${defaults.from_altitude.source}; first temperature: ${defaults.from_temperature.source}`,
   examples: [
     {
       formula: "=OXYGEN.GENERATOR_DERATED(20,1500,35,0.035,0.02)",
-      result: 16.512,
-      note: "20 × (1 − 0.035 × 4) × (1 − 0.02 × 2)",
+      result:
+        20 *
+        (1 - (0.035 * (1500 - defaults.from_altitude.value)) / 300) *
+        (1 - (0.02 * (35 - defaults.from_temperature.value)) / 5),
+      source: `20 × (1 − 0.035 × (1500 − ${defaults.from_altitude.value}) / 300) × (1 − 0.02 × (35 − ${defaults.from_temperature.value}) / 5)`,
     },
     {
       formula: '=OXYGEN.GENERATOR_DERATED(20,"1000 ft",77,0.035,0.02,300,77)',
       result: 19.9888,
-      note: "304.8 m: 4.8 m above, and no hotter than the first temperature",
+      note: "4.8 m above the first altitude, and no hotter than the first temperature",
+      source: "1000 ft = 304.8 m (NIST SP 811): 20 × (1 − 0.035 × 4.8 / 300)",
+    },
+    {
+      formula: "=OXYGEN.GENERATOR_DERATED(20,1500,35,0.035,0.02,{150;900},40)",
+      result: [[16.85], [18.6]],
+      note: "Two makers' first altitudes, and both bear 40 °C",
+      source: "20 × (1 − 0.035 × 4.5) and 20 × (1 − 0.035 × 2)",
     },
   ],
   seeAlso: ["GENERATORS_NEEDED", "FUEL_RATE", "AIR_PRESSURE"],

@@ -3,6 +3,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { phases, refuseTwoPhases } from "../../arguments/phases";
 import { fraction, kilowatts, volts } from "../../arguments/quantity";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { lineCurrent as currentOf } from "../../models/electricity";
 
 export const args = cellArguments({
@@ -31,19 +32,24 @@ export function lineCurrent(power: any[][], voltage: any[][], power_factor?: any
 }
 
 export const about: About = {
+  gives: "current",
   rule: "1000 × kW / (V × power factor), and √3 × V in place of V with three phases",
-  range:
-    "Voltage above 0, power factor above 0 to 1, phases 1 or 3. A three-phase load is taken as balanced; starting current is not in it.",
-  source:
-    "Definition of active power, P = V I cos φ and P = √3 V I cos φ; power factor 0.8 is the usual rating of generating sets (ISO 8528-1, from memory)",
+  range: `Voltage above 0, power factor above 0 to 1, phases 1 or 3. A three-phase load is taken as balanced; starting current is not in it. A load of lower power factor than the default draws more. ${blankAsZero}`,
+  source: `Definition of active power, P = V I cos φ and P = √3 V I cos φ; power factor: ${defaults.power_factor.source}`,
   examples: [
-    { formula: "=OXYGEN.LINE_CURRENT(4.8,240,1)", result: 20, note: "A pure resistance" },
-    { formula: "=OXYGEN.LINE_CURRENT(4.8,240)", result: 25, note: "The same power at power factor 0.8" },
+    { formula: "=OXYGEN.LINE_CURRENT(4.8,240,1)", result: 20, note: "A pure resistance", source: "4800 / 240" },
+    {
+      formula: "=OXYGEN.LINE_CURRENT(4.8,240)",
+      result: 4800 / (240 * defaults.power_factor.value),
+      note: "The same power, drawn by motors",
+      source: `4800 / (240 × ${defaults.power_factor.value})`,
+    },
     {
       formula: "=OXYGEN.LINE_CURRENT(10,400,0.8,3)",
       result: 18.0421959,
       tolerance: 1e-6,
-      note: "Three phases: 10 000 / (1.7320508 × 400 × 0.8)",
+      note: "Three phases",
+      source: "10 000 / (1.7320508 × 400 × 0.8)",
     },
   ],
   seeAlso: ["CIRCUIT_NEEDED", "CABLE_DROP", "POWER_LOAD", "START_KVA"],

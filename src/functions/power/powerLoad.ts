@@ -3,6 +3,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { count, fraction, watts as wattsEach } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { powerLoad as loadOf } from "../../models/electricity";
 
 export const args = cellArguments({
@@ -30,13 +31,23 @@ export function powerLoad(counts: any[][], watts: any[][], use_share?: any[][]):
 }
 
 export const about: About = {
+  gives: "power",
   rule: "Σ count × watts × share in use / 1000",
-  range:
-    "Counts are whole; both ranges have as many cells, and a blank among them is #VALUE!. Running power only: a motor draws several times as much while it starts (START_KVA).",
-  source: "Plain arithmetic; a share of 1 (everything at once) is an own planning default",
+  range: `Counts are whole; both ranges have as many cells, a first row of headings is passed over, and a blank among them is #VALUE!. Running power only: a motor draws several times as much while it starts (START_KVA). ${blankAsZero}`,
+  source: `Plain arithmetic; use share: ${defaults.use_share.source}`,
   examples: [
-    { formula: "=OXYGEN.POWER_LOAD({2;1;10},{5000;600;15})", result: 10.75, note: "Two plants, a pump and ten lamps" },
-    { formula: '=OXYGEN.POWER_LOAD({4},{"1.5 kW"},0.5)', result: 3, note: "Half of four heaters at once" },
+    {
+      formula: "=OXYGEN.POWER_LOAD({2;1;10},{5000;600;15})",
+      result: 10.75 * defaults.use_share.value,
+      note: "Two plants, a pump and ten lamps",
+      source: `(2 × 5000 + 600 + 10 × 15) / 1000 × ${defaults.use_share.value}`,
+    },
+    {
+      formula: '=OXYGEN.POWER_LOAD({4},{"1.5 kW"},0.5)',
+      result: 3,
+      note: "Half of four heaters at once",
+      source: "4 × 1.5 × 0.5",
+    },
   ],
   seeAlso: ["LINE_CURRENT", "GENERATORS_NEEDED", "START_KVA"],
   caution: "Use the power on the rating plates. A licensed electrician checks the load before anything is connected.",

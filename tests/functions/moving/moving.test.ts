@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { evenly } from "../../evenly";
 import { drainBy } from "../../../src/functions/moving/drainBy";
 import { drainCheck } from "../../../src/functions/moving/drainCheck";
 import { receiptCheck } from "../../../src/functions/moving/receiptCheck";
@@ -8,7 +9,7 @@ import { tripsNeeded } from "../../../src/functions/moving/tripsNeeded";
 const value = (call: (...cells: any[]) => any[][], ...cells: unknown[]): any =>
   call(...cells.map((each) => (Array.isArray(each) ? each : [[each]])))[0]![0];
 const receipt = (...flags: (boolean | undefined)[]): any[][] =>
-  receiptCheck(...(flags.map((each) => [[each]]) as [any, any, any]));
+  receiptCheck(...(flags.map((each) => (each === undefined ? undefined : [[each]])) as [any, any, any]));
 
 describe("RECEIPT_CHECK", () => {
   it("sends every tripped indicator and every damaged crate to the bill of lading until it is noted", () => {
@@ -56,7 +57,7 @@ describe("RECEIPT_CHECK", () => {
 
 describe("DRAIN_CHECK", () => {
   it("wants the container larger than the vessel", () => {
-    const size = fc.double({ min: 0.1, max: 1000, noNaN: true });
+    const size = evenly(0.1, 1000);
     fc.assert(
       fc.property(size, size, (vessel, container) => {
         expect(value(drainCheck, vessel, container) === "ok").toBe(container > vessel);
@@ -71,9 +72,9 @@ describe("DRAIN_BY", () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 40000, max: 60000 }),
-        fc.double({ min: 0, max: 500, noNaN: true }),
-        fc.double({ min: 0.5, max: 50, noNaN: true }),
-        fc.double({ min: 0, max: 30, noNaN: true }),
+        evenly(0, 500),
+        evenly(0.5, 50),
+        evenly(0, 30),
         (ship, level, rate, warm) => {
           const day = value(drainBy, ship, level, rate, warm).basicValue;
           const spare = ship - day - (level / rate / 24 + warm);
@@ -88,7 +89,8 @@ describe("DRAIN_BY", () => {
     expect(new Date((46812 - 25569) * 86400000).toISOString().slice(0, 10)).toBe("2028-02-29");
   });
   it("has no date before Excel's calendar", () => {
-    expect(value(drainBy, 100, 24, 1, 60).message).toContain("before 1900-03-01");
+    expect(value(drainBy, "1990-01-01", 24, 1, 33000).message).toContain("before 1900-03-01");
+    expect(value(drainBy, 100, 24, 1, 60).message).toContain("ship_date is 100");
   });
 });
 
@@ -101,6 +103,9 @@ describe("SHIPPED_MASS", () => {
     expect(value(shippedMass, [[1]], [[100]], 10).message).toContain("10 looks like a percent: enter 10% or 0.1");
     expect(value(shippedMass, [[1]], [[100]], 2)).toBe(300);
   });
+  it("passes over headings and spare blank rows, each list by itself", () => {
+    expect(value(shippedMass, [["pieces"], [3], [5], [null]], [[20], [8]])).toBe(100);
+  });
   it("refuses lists that don't go together", () => {
     expect(value(shippedMass, [[3], [5]], [[20]]).message).toContain("counts has 2 and masses has 1");
   });
@@ -108,14 +113,17 @@ describe("SHIPPED_MASS", () => {
 
 describe("TRIPS_NEEDED", () => {
   it("carries everything, and one trip fewer would not", () => {
-    const mass = fc.double({ min: 1, max: 1e5, noNaN: true });
+    const mass = evenly(1, 1e5);
     fc.assert(
-      fc.property(mass, mass, fc.double({ min: 0.1, max: 1, noNaN: true }), (total, capacity, share) => {
+      fc.property(mass, mass, evenly(0.1, 1), (total, capacity, share) => {
         const trips = value(tripsNeeded, total, capacity, share);
         expect(trips * capacity * share).toBeGreaterThanOrEqual(total * (1 - 1e-9));
         expect((trips - 1) * capacity * share).toBeLessThan(total);
       }),
     );
+  });
+  it("is never loaded above the whole", () => {
+    expect(value(tripsNeeded, 100, 10, 1.01).message).toContain("load_share must be above 0 and at most 1");
   });
   it("is not lifted by floating noise and is 0 for nothing", () => {
     expect(value(tripsNeeded, 0.3, 0.1)).toBe(3);

@@ -6,8 +6,8 @@ const pallets = (counts: unknown[], masses: unknown[], floors: unknown[], mass?:
     counts.map((each) => [each]),
     masses.map((each) => [each]),
     floors.map((each) => [each]),
-    [[mass]],
-    [[floor]],
+    mass === undefined ? undefined : [[mass]],
+    floor === undefined ? undefined : [[floor]],
   )[0]![0];
 /** Units of one measure: the masses alone, on a floor that never fills. */
 const byMass = (masses: number[], limit: number): number =>
@@ -74,6 +74,11 @@ describe("PALLETS_NEEDED", () => {
       }),
       { numRuns: 300 },
     );
+  });
+
+  it("takes the large units first, in whatever order they are listed (by hand: four of 70 with one of 30 each)", () => {
+    expect(pallets([4, 4], [30, 70], [0, 0], 100)).toBe(4);
+    expect(pallets([4, 4], [70, 30], [0, 0], 100)).toBe(4);
   });
 
   it("is the plain quotient for alike units, however they are listed", () => {

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { evenly } from "../../evenly";
 import { generatorDerated } from "../../../src/functions/power/generatorDerated";
 import reference from "../../reference/electricity.json";
 
@@ -17,9 +18,9 @@ describe("GENERATOR_DERATED", () => {
   });
 
   it("never rises with altitude or temperature, and stays between 0 and the rated power", () => {
-    const altitude = fc.double({ min: -500, max: 10000, noNaN: true });
-    const temperature = fc.double({ min: -60, max: 79, noNaN: true });
-    const loss = fc.double({ min: 0, max: 1, noNaN: true });
+    const altitude = evenly(-500, 10000);
+    const temperature = evenly(-60, 79);
+    const loss = evenly(0, 1);
     fc.assert(
       fc.property(altitude, temperature, loss, loss, (height, degrees, a, b) => {
         const here = left(20, height, degrees, a, b);

@@ -1,9 +1,11 @@
 import fc from "fast-check";
+import { evenly } from "../../evenly";
 import { dailyEnergy } from "../../../src/functions/power/dailyEnergy";
 import { energyPerLitre } from "../../../src/functions/power/energyPerLitre";
 import { fuelDays } from "../../../src/functions/power/fuelDays";
 import { fuelPerDay } from "../../../src/functions/power/fuelPerDay";
 import { generatorsNeeded } from "../../../src/functions/power/generatorsNeeded";
+import { lineCurrent } from "../../../src/functions/power/lineCurrent";
 import { powerLoad } from "../../../src/functions/power/powerLoad";
 import { startKva } from "../../../src/functions/power/startKva";
 import { horsepower } from "../../../src/models/unitFactors";
@@ -12,22 +14,29 @@ import reference from "../../reference/electricity.json";
 const value = (call: (...cells: any[]) => any[][], ...cells: unknown[]): any =>
   call(...cells.map((each) => (Array.isArray(each) ? each : [[each]])))[0]![0];
 const row = (id: string): any => reference.find((each) => each.id === id)!;
-const amount = fc.double({ min: 0.01, max: 1000, noNaN: true });
+const amount = evenly(0.01, 1000);
 
 describe("POWER_LOAD", () => {
   it("adds counts times watts (by hand: 3 × 250 + 2 × 1.5 kW = 3.75 kW)", () => {
     expect(value(powerLoad, [[3], [2]], [[250], ["1.5 kW"]])).toBeCloseTo(3.75, 12);
   });
+  it("passes over headings and spare blank rows, each list by itself", () => {
+    expect(value(powerLoad, [["number"], [3], [2], [""]], [[250], ["1.5 kW"], [null], [null]], 0.5)).toBeCloseTo(
+      1.875,
+      12,
+    );
+  });
   it("refuses unequal and blank lists", () => {
     expect(value(powerLoad, [[1], [2]], [[100]]).message).toContain("counts has 2 and watts has 1");
-    expect(value(powerLoad, [[1], [2]], [[100], [null]]).message).toContain("watts row 2 is blank");
+    expect(value(powerLoad, [[1], [2]], [[100], [null]]).message).toContain("counts has 2 and watts has 1");
+    expect(value(powerLoad, [[1], [2], [3]], [[100], [null], [50]]).message).toContain("watts row 2 is blank");
   });
 });
 
 describe("GENERATORS_NEEDED", () => {
   it("carries the load at no more than the largest share, and one fewer would not", () => {
     fc.assert(
-      fc.property(amount, amount, fc.double({ min: 0.1, max: 1, noNaN: true }), (load, unit, share) => {
+      fc.property(amount, amount, evenly(0.1, 1), (load, unit, share) => {
         const needed = value(generatorsNeeded, load, unit, share, 0);
         expect(load / (needed * unit)).toBeLessThanOrEqual(share * (1 + 1e-9));
         if (needed > 1) expect(load / ((needed - 1) * unit)).toBeGreaterThan(share * (1 - 1e-9));
@@ -58,19 +67,23 @@ describe("START_KVA", () => {
   });
 });
 
+describe("limits that are physical", () => {
+  it("loads a generator up to its power, has no power factor above 1 and no day above 24 h", () => {
+    expect(value(generatorsNeeded, 10, 10, 1.01).message).toContain("most_load must be above 0 and at most 1");
+    expect(value(generatorsNeeded, 10, 10, 0).message).toContain("most_load must be above 0");
+    expect(value(lineCurrent, 10, 230, 1.01).message).toContain("power_factor must be above 0 and at most 1");
+    expect(value(dailyEnergy, 5, 24.1, 1, 0.1).message).toContain("make_hours must be between 0 and 24");
+    expect(value(startKva, 3, 8.99, 1).message).toContain("voltage_dip must be from 0 to under 1");
+  });
+});
+
 describe("FUEL_PER_DAY and FUEL_DAYS", () => {
   it("are each other's inverse", () => {
     fc.assert(
-      fc.property(
-        amount,
-        fc.double({ min: 0.1, max: 24, noNaN: true }),
-        fc.integer({ min: 1, max: 9 }),
-        amount,
-        (rate, hours, generators, days) => {
-          const daily = value(fuelPerDay, rate, hours, generators);
-          expect(value(fuelDays, daily * days + 50, daily, 50)).toBeCloseTo(days, 6);
-        },
-      ),
+      fc.property(amount, evenly(0.1, 24), fc.integer({ min: 1, max: 9 }), amount, (rate, hours, generators, days) => {
+        const daily = value(fuelPerDay, rate, hours, generators);
+        expect(value(fuelDays, daily * days + 50, daily, 50)).toBeCloseTo(days, 6);
+      }),
     );
   });
   it("refuse a day of 25 hours and a store without use", () => {

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { evenly } from "../../evenly";
 import { hoursPerDay } from "../../../src/functions/service/hoursPerDay";
 import { nextServiceByHours } from "../../../src/functions/service/nextServiceByHours";
 import { nextServiceDate } from "../../../src/functions/service/nextServiceDate";
@@ -68,8 +69,8 @@ describe("SERVICE_DUE", () => {
         fc.integer({ min: 1, max: 24 }),
         fc.integer({ min: 1, max: 5000 }),
         fc.integer({ min: 0, max: 5000 }),
-        fc.double({ min: 1, max: 24, noNaN: true }),
-        fc.double({ min: 0.1, max: 1, noNaN: true }),
+        evenly(1, 24),
+        evenly(0.1, 1),
         (last, months, interval, run, perDay, harsh) => {
           expect(oneNumber(serviceDue, now, last, months, 100, interval, 100 + run, perDay, harsh)).toBe(
             Math.min(
