@@ -10,6 +10,9 @@ const key = "errorWords";
 export const errorWithWords = (code: string, words: string): ErrorValueObject =>
   new ErrorValueObject(code as ErrorType, words).withCustomData({ [key]: words });
 
+/** The part of a cell's content that gives the error it holds its words. */
+export const contentWithWords = (words: string): { custom: Record<string, string> } => ({ custom: { [key]: words } });
+
 /** The words an error object carries, "" if it has none. */
 export const wordsOfValue = (value: BaseValueObject): string => {
   const words: unknown = value.getCustomData()?.[key];

@@ -1,8 +1,9 @@
 import { cellJson } from "./cellText";
 import { cellsOfArea } from "../cells/addresses";
-import type { ComputedSheet } from "./engine";
 import type { EngineValue } from "./engineValue";
-import { filledCells, type SavedWorkbook } from "./workbookFile";
+import type { SavedWorkbook } from "./file/readWorkbook";
+import { filledCells } from "./file/writeWorkbook";
+import type { ComputedSheet } from "./workbookInput";
 
 /** A cell that a formula fills now or filled when the workbook was saved. */
 export interface ComparedCell {
@@ -25,7 +26,7 @@ const plain = (value: EngineValue | undefined): unknown => {
 };
 
 /** Equal but for what another order of adding does: a few units in the last of 15 digits. */
-const isSame = (a: EngineValue, b: EngineValue | undefined): boolean => {
+export const isSameValue = (a: EngineValue, b: EngineValue | undefined): boolean => {
   const left = plain(a);
   const right = plain(b);
   if (typeof left !== "number" || typeof right !== "number") return left === right;
@@ -52,6 +53,6 @@ export const compareWithSaved = (saved: SavedWorkbook, computed: readonly Comput
       .map((address) => ({ address, value: "" }));
     return [...compared, ...left].map((cell): ComparedCell => {
       const cached = saved.cached(sheet, cell.address);
-      return { sheet, cached, differs: !isSame(cell.value, cached), ...cell };
+      return { sheet, cached, differs: !isSameValue(cell.value, cached), ...cell };
     });
   });

@@ -1,6 +1,7 @@
 import type { Nullable } from "@univerjs/core";
 import type { ArrayValueObject, BaseValueObject } from "@univerjs/engine-formula";
 import type { CellDate } from "../cells/cellValues";
+import { cellKind } from "./cellKind";
 import { isErrorCode } from "../cells/errorCodes";
 import { spokenWords, wordsOfCell, wordsOfValue, type EngineCell } from "./cellError";
 
@@ -49,9 +50,6 @@ export const fromValueObject = (value: Nullable<BaseValueObject>): EngineValue =
 
 export const isArrayValue = (value: BaseValueObject): value is ArrayValueObject => value.isArray();
 
-/** The engine's numbers for the kind of a cell's value (CellValueType of @univerjs/core). */
-const kind = { text: 1, number: 2, boolean: 3, forcedText: 4 };
-
 const formatOf = (cell: EngineCell): string => {
   const style = cell.s as { n?: { pattern?: unknown } | null } | string | null | undefined;
   const pattern = typeof style === "object" ? style?.n?.pattern : undefined;
@@ -62,7 +60,7 @@ const formatOf = (cell: EngineCell): string => {
 export const fromEngineCell = (cell: Nullable<EngineCell>): EngineValue => {
   const value = cell?.v;
   if (cell == null || value == null) return 0;
-  if (cell.t === kind.boolean) return value === 1 || value === true || value === "TRUE";
+  if (cell.t === cellKind.boolean) return value === 1 || value === true || value === "TRUE";
   if (typeof value === "number") return numberOrDate(value, formatOf(cell));
   if (typeof value === "boolean") return value;
   const words = wordsOfCell(cell);

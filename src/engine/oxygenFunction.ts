@@ -11,6 +11,7 @@ import {
 import { CellError, isCellDate, isErrorCell } from "../cells/cellValues";
 import { errorWithWords, wordsOfValue } from "./cellError";
 import { isArrayValue } from "./engineValue";
+import { omitted } from "./spillReference";
 
 /** A function of the add-in: its id without namespace, and its call on 2-D arrays of cells. */
 export type EngineFunction = readonly [id: string, call: CellCall];
@@ -82,7 +83,7 @@ export class OxygenFunction extends BaseFunction {
       if (most > 0 && args.length > most) {
         return errorWithWords("#VALUE!", `${this.fullName} takes at most ${most} arguments; ${args.length} came`);
       }
-      const cells = this.call(...args.map(cellsOf));
+      const cells = this.call(...args.map((argument) => (argument === omitted ? undefined : cellsOf(argument))));
       const width = Math.max(0, ...cells.map((row) => row.length));
       if (cells.length === 0 || width === 0) return errorWithWords("#VALUE!", `${this.fullName} gave an empty table`);
       if (cells.length === 1 && width === 1) return valueOf(cells[0]![0]);

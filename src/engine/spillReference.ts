@@ -3,10 +3,12 @@ import {
   BaseReferenceObject,
   ErrorValueObject,
   ErrorType,
+  NullValueObject,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
 import type { IRange } from "@univerjs/core";
 import { parseFormula, printFormula, significant, type FormulaNode } from "../cells/formulaTree";
+import { namespace } from "../cells/namespace";
 
 type AnyValue = BaseValueObject | BaseReferenceObject;
 
@@ -70,12 +72,27 @@ export class Single extends BaseFunction {
   }
 }
 
+/** What stands for an argument that is left out of a formula. */
+export const omitted = new NullValueObject(0);
+
+/** `OMITTED()`, what `,,` means in a call of ours. */
+export class Omitted extends BaseFunction {
+  override minParams = 0;
+  override maxParams = 0;
+
+  override calculate(): BaseValueObject {
+    return omitted;
+  }
+}
+
 /** Is this a name right behind a minus sign? The engine takes "-Rate" for one unknown name. */
 const isNegatedName = (nodes: readonly FormulaNode[], index: number): boolean => {
   const node = nodes[index]!;
   const before = significant(nodes.slice(0, index)).at(-1);
   return node.kind === "name" && !node.text.startsWith("[") && before?.kind === "text" && before.text === "-";
 };
+
+const omittedCall: FormulaNode = { kind: "call", name: "OMITTED", args: [[]] };
 
 const withCalls = (nodes: readonly FormulaNode[]): FormulaNode[] =>
   nodes.map((node, index): FormulaNode => {
@@ -85,8 +102,15 @@ const withCalls = (nodes: readonly FormulaNode[]): FormulaNode[] =>
         return { kind: "call", name: "ANCHORARRAY", args: [withCalls([node.of])] };
       case "single":
         return { kind: "call", name: "SINGLE", args: [withCalls([node.of])] };
-      case "call":
-        return { ...node, args: node.args.map(withCalls) };
+      case "call": {
+        const isOurs = node.name.toUpperCase().startsWith(`${namespace}.`) && node.args.length > 1;
+        return {
+          ...node,
+          args: node.args.map((argument) =>
+            isOurs && significant(argument).length === 0 ? [omittedCall] : withCalls(argument),
+          ),
+        };
+      }
       case "group":
         return { kind: "group", items: withCalls(node.items) };
       default:
@@ -94,6 +118,9 @@ const withCalls = (nodes: readonly FormulaNode[]): FormulaNode[] =>
     }
   });
 
-/** The formula with `D4#` as ANCHORARRAY(D4), `@x` as SINGLE(x) and `-Rate` as -(Rate), the only forms the engine computes. */
+/**
+ * The formula with `D4#` as ANCHORARRAY(D4), `@x` as SINGLE(x) and `-Rate` as -(Rate), the only forms the engine computes,
+ * and with OMITTED() where a function of ours is given nothing between two commas, which the engine takes for a blank cell.
+ */
 export const spellOutOperators = (formula: string): string =>
-  /[#@]|-\s*[\p{L}_\\]/u.test(formula) ? `=${printFormula(withCalls(parseFormula(formula)))}` : formula;
+  /[#@]|-\s*[\p{L}_\\]|[,(]\s*,|,\s*\)/u.test(formula) ? `=${printFormula(withCalls(parseFormula(formula)))}` : formula;

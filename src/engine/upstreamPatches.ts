@@ -14,19 +14,17 @@ import {
   type BaseFunction,
   type BaseValueObject,
 } from "@univerjs/engine-formula";
+import { cellKind } from "./cellKind";
 import { errorWithWords, wordsOfCell, type EngineCell } from "./cellError";
 import { parseFormula, significant } from "../cells/formulaTree";
 import { readNumber } from "../cells/numberText";
 import { replaceMethod } from "./replaceMethod";
-import { AnchorArray, Single, spellOutOperators } from "./spillReference";
+import { AnchorArray, Omitted, Single, spellOutOperators } from "./spillReference";
 
 /**
  * Everything that Univer 0.25.1 gets wrong for this project, put right from outside. Each patch has a test under
  * tests/engine/upstreamPatches.test.ts that shows the fault without it, so an upstream change is noticed.
  */
-
-/** CellValueType.STRING of @univerjs/core. */
-const textCell = 1;
 
 const builtIn = (name: string): unknown => {
   const found = [...functionLookup, ...functionStatistical].find(([, other]) => String(other) === name)?.[0];
@@ -142,7 +140,9 @@ const readNumbersAndTexts = (): void => {
 
 /** A cell without a stated kind holds what it holds; only formulas and criteria spell numbers. */
 const keepTextsOfCells = (cell: EngineCell): EngineCell =>
-  cell.t == null && typeof cell.v === "string" && String(Number(cell.v)) !== cell.v ? { ...cell, t: textCell } : cell;
+  cell.t == null && typeof cell.v === "string" && String(Number(cell.v)) !== cell.v
+    ? { ...cell, t: cellKind.text }
+    : cell;
 
 interface FormulaLexer {
   _segment: string;
@@ -292,7 +292,9 @@ export const patchEngine = (): void => {
 
 /** Gives one engine the functions that the patches write into formulas. */
 export const registerPatchFunctions = (injector: Injector): void => {
-  injector.get(IFunctionService).registerExecutors(new AnchorArray("ANCHORARRAY"), new Single("SINGLE"));
+  injector
+    .get(IFunctionService)
+    .registerExecutors(new AnchorArray("ANCHORARRAY"), new Single("SINGLE"), new Omitted("OMITTED"));
 };
 
 interface Alert {

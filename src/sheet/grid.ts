@@ -29,7 +29,7 @@ import {
 } from "@univerjs/docs";
 import { UniverDocsUIPlugin } from "@univerjs/docs-ui";
 import DocsWords from "@univerjs/docs-ui/locale/en-US";
-import { IDefinedNamesService, ISuperTableService, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { DeviceInputEventType, UniverRenderEnginePlugin } from "@univerjs/engine-render";
 import {
   SheetsSelectionsService,
@@ -66,7 +66,7 @@ import UIWords from "@univerjs/ui/locale/en-US";
 import { catalogue } from "../catalogue/catalogue";
 import { namespace } from "../cells/namespace";
 import { functions } from "../catalogue/generated/functions";
-import { areaOf } from "../cells/addresses";
+import { giveNames } from "../engine/giveNames";
 import { errorAt, registerFunctions } from "../engine/registerFunctions";
 import { speakErrorAlerts, type AlertService } from "../engine/upstreamPatches";
 import { settleSpills } from "../engine/settleSpills";
@@ -168,20 +168,7 @@ export const openGrid = (container: HTMLElement, { data, names }: OpenedWorkbook
     return error ? error.message : "";
   });
 
-  const definedNames = injector.get(IDefinedNamesService);
-  for (const [name, formulaOrRefString] of Object.entries(names.names ?? {})) {
-    definedNames.registerDefinedName(unitId, { id: name, name, formulaOrRefString });
-  }
-  const tables = injector.get(ISuperTableService);
-  for (const { name, sheet, ref, columns } of names.tables ?? []) {
-    const sheetId = workbook.getSheetBySheetName(sheet)?.getSheetId();
-    if (sheetId === undefined) continue;
-    tables.registerTable(unitId, name, {
-      sheetId,
-      titleMap: new Map(columns.map((column, position) => [column, position])),
-      range: areaOf(ref),
-    });
-  }
+  giveNames(injector, unitId, names, (name) => workbook.getSheetBySheetName(name)?.getSheetId());
 
   const commands = injector.get(ICommandService);
   const selections = injector.get(SheetsSelectionsService);

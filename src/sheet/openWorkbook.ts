@@ -1,6 +1,5 @@
 import {
   BooleanNumber,
-  CellValueType,
   DataValidationErrorStyle,
   LocaleType,
   type ICellData,
@@ -19,8 +18,10 @@ import {
 import type { Cell, ConditionalRule, DataValidation, Sheet } from "hucre";
 import { readXlsx } from "hucre/xlsx";
 import { areaOf, cellName, placeOf, type Area } from "../cells/addresses";
-import type { SheetCell, SheetInput, WorkbookNames } from "../engine/engine";
-import { readWorkbook } from "../engine/workbookFile";
+import { cellContent, withEquals } from "../engine/cellContent";
+import { readWorkbook } from "../engine/file/readWorkbook";
+import { storeParts } from "../engine/file/zipParts";
+import type { SheetInput, WorkbookNames } from "../engine/workbookInput";
 import { colourReader, gridStyle, type ReadColour } from "./cellStyle";
 
 /** What a file says about a cell that is meant to be changed. */
@@ -59,21 +60,11 @@ const widthToWriteIn = 136;
 const pixelsOfWidth = (characters: number): number => Math.round(characters * 7);
 const pixelsOfHeight = (points: number): number => Math.round((points * 4) / 3);
 
-const contentOf = (cell: SheetCell | undefined): ICellData => {
-  if (!cell) return {};
-  if (cell.formula !== undefined) return { f: cell.formula };
-  const { value } = cell;
-  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
-  return { v: value, t: typeof value === "number" ? CellValueType.NUMBER : CellValueType.STRING };
-};
-
 const rangesOf = (reference: string): IRange[] =>
   reference
     .trim()
     .split(/\s+/)
     .map((part) => ({ ...areaOf(part) }));
-
-const withEquals = (formula: string): string => (formula.startsWith("=") ? formula : `=${formula}`);
 
 const scaleKinds: Record<string, CFValueType> = {
   min: CFValueType.min,
@@ -187,7 +178,7 @@ const readSheet = (
   };
   for (const [address, cell] of Object.entries(input.cells)) {
     const { row, column } = placeOf(address);
-    put(row, column, contentOf(cell));
+    put(row, column, cellContent(cell));
   }
   for (const [key, { style, hyperlink }] of look.cells ?? new Map<string, Cell>()) {
     const [row = 0, column = 0] = key.split(",").map(Number);
@@ -255,7 +246,7 @@ const readSheet = (
 /**
  * Reads an .xlsx file's bytes into what the grid shows: contents, formulas as typed, looks, names, conditional formats
  * and rules for entries. Charts, pictures and comments are left out. `ids` are the add-in's function ids.
- * @throws when the bytes are no workbook of the 1900 date system.
+ * @throws UnusableWorkbook, whose words follow the file's name.
  */
 export const openWorkbook = async (
   bytes: Uint8Array,
@@ -263,7 +254,7 @@ export const openWorkbook = async (
   fileName: string,
 ): Promise<OpenedWorkbook> => {
   const saved = readWorkbook(bytes, ids);
-  const file = await readXlsx(bytes, { readStyles: true });
+  const file = await readXlsx(storeParts(saved.file.parts), { readStyles: true });
   const colourOf = colourReader(file.themeColors);
 
   const styles: Record<string, IStyleData> = {};

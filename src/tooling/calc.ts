@@ -1,31 +1,62 @@
 /** `npm run calc`: computes formulas, or recomputes a workbook, with the add-in's functions and without Excel. */
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
-import type { Engine } from "../engine/engine";
-import type { EngineValue } from "../engine/engineValue";
+import { workerData } from "node:worker_threads";
+import { placesIn, rangeOf, addressOf } from "../cells/addresses";
+import { CalculationTooLong, type CalculationLimits } from "../engine/calculateSession";
+import { cellJson, cellText } from "../engine/cellText";
+import { compareWithSaved, isSameValue } from "../engine/compareWithSaved";
+import { createEngine } from "../engine/engine";
+import { isEngineError, type EngineValue } from "../engine/engineValue";
+import { readWorkbook, type SavedWorkbook } from "../engine/file/readWorkbook";
+import { mostAllowed, UnusableWorkbook } from "../engine/file/unusableWorkbook";
+import { valuesOnly, withChanges } from "../engine/file/writeWorkbook";
 import type { EngineFunction } from "../engine/oxygenFunction";
+import { recalculate, type Recalculated } from "../engine/recalculate";
+import { shownValues } from "../engine/shownValues";
+import {
+  changeInputs,
+  findTarget,
+  readSetting,
+  targetAddress,
+  type CellTarget,
+  type ChangedWorkbook,
+} from "./cellTargets";
+import { Misuse } from "./misuse";
+import { refusalToWrite, writeBeside } from "./writeBeside";
 
 const usage = `Computes formulas with the OXYGEN functions and the built-in ones, without Excel.
 
   npm run --silent calc -- "=OXYGEN.HOURS_TO_FILL(60,1.5)"    one line each; a table as rows with tabs
   npm run --silent calc -- --file formulas.txt                one formula a line; "-" reads standard input
   npm run --silent calc -- plan.xlsx                          recomputes a workbook and compares it with its saved values
-  npm run --silent calc -- plan.xlsx --values plain.xlsx      and writes a copy with values in place of formulas
+
+With a workbook:
+  --set "Inputs!B8=300"     changes an input first; --set Name=value too; may be given again and again
+                            (a number, TRUE, 2026-03-24, "a text", or nothing for a blank; entry rules are not checked)
+  --print "Summary!A5"      prints these cells alone; an area or --print Name too; may be given again and again
+  --save copy.xlsx          writes a copy with formulas, the new inputs and results; all else as in the workbook
+  --values plain.xlsx       writes a copy with values in place of formulas, for people without the add-in
+  --force                   lets --save and --values overwrite; the workbook that is read is never overwritten
+  --seconds 600             gives up after so long; 600 if left out
 
   --json     one line a formula: a JSON table of values, dates as serials, errors as {"error","message"}
+  --help     this text
 
 Where the shell spoils quotation marks inside a formula (Windows), put the formula in a file and use --file.
-Exit code: 0 every formula has a value (a workbook: as saved); 1 some is an error (or differs); 2 misuse.
+A workbook may hold ${mostAllowed.cells.toLocaleString("en-US")} cells, ${mostAllowed.formulas.toLocaleString("en-US")} of them formulas, in ${mostAllowed.bytes / 1024 / 1024} MB unpacked.
+Exit code: 0 every formula has a value (a workbook: as saved; with --set or --print: no error in what is printed);
+1 some is an error, differs, depends on itself or can't be calculated here; 2 misuse, or a file that can't be used.
 `;
 
 /** Where the command writes, so that tests can listen. */
 export interface CalcOutput {
   out(text: string): void;
   err(text: string): void;
+  /** How far a long calculation is. */
+  progress?(done: number, total: number): void;
 }
-
-class Misuse extends Error {}
 
 const decode = (bytes: Buffer): string => {
   // PowerShell's ">" writes UTF-16 with a mark; other editors may put a mark before UTF-8.
@@ -37,7 +68,8 @@ const readFileOrMisuse = (file: string): Buffer => {
   try {
     return readFileSync(file === "-" ? 0 : file);
   } catch (thrown) {
-    throw new Misuse(`can't read ${file}: ${(thrown as Error).message}`);
+    const { code, message } = thrown as NodeJS.ErrnoException;
+    throw new Misuse(code === "ENOENT" ? `there is no file ${file}` : `can't read ${file}: ${message}`, true);
   }
 };
 
@@ -57,80 +89,189 @@ const generatedFunctions: FunctionSource = async () => {
   }
 };
 
-interface Setting {
-  asJson: boolean;
-  output: CalcOutput;
-  source: FunctionSource;
+interface Run {
+  readonly options: Options;
+  readonly output: CalcOutput;
+  readonly functions: readonly EngineFunction[];
 }
 
-const startEngine = async (source: FunctionSource): Promise<{ engine: Engine; ids: string[] }> => {
-  const [{ createEngine }, functions] = await Promise.all([import("../engine/engine"), source()]);
-  return { engine: createEngine(functions), ids: functions.map(([id]) => id) };
-};
+const oneLine = (value: EngineValue | undefined): string =>
+  value === undefined ? "(empty)" : cellText(value).replace(/\s+/g, " ");
 
-const computeFormulas = async (formulas: readonly string[], { asJson, output, source }: Setting): Promise<number> => {
-  const [{ engine }, { cellJson, cellText }, { isEngineError }] = await Promise.all([
-    startEngine(source),
-    import("../engine/cellText"),
-    import("../engine/engineValue"),
-  ]);
+const json = (value: EngineValue | undefined): unknown => (value === undefined ? null : cellJson(value));
+
+const computeFormulas = async (formulas: readonly string[], { options, output, functions }: Run): Promise<number> => {
+  const engine = createEngine(functions);
   const tables = await engine.calculate(formulas);
   engine.dispose();
-  const line = (cells: EngineValue[]): string => cells.map((cell) => cellText(cell).replace(/\s+/g, " ")).join("\t");
   for (const table of tables) {
-    output.out(asJson ? JSON.stringify(table.map((row) => row.map(cellJson))) : table.map(line).join("\n"));
+    output.out(
+      options.json
+        ? JSON.stringify(table.map((row) => row.map(cellJson)))
+        : table.map((row) => row.map(oneLine).join("\t")).join("\n"),
+    );
   }
   return tables.some((table) => table.some((row) => row.some(isEngineError))) ? 1 : 0;
 };
 
-const recompute = async (file: string, copy: string | undefined, setting: Setting): Promise<number> => {
-  const { asJson, output, source } = setting;
-  const bytes = readFileOrMisuse(file);
-  const [{ engine, ids }, { readWorkbook, valuesOnly }, { compareWithSaved }, { cellJson, cellText }] =
-    await Promise.all([
-      startEngine(source),
-      import("../engine/workbookFile"),
-      import("../engine/compareWithSaved"),
-      import("../engine/cellText"),
-    ]);
-  let saved;
-  try {
-    saved = readWorkbook(bytes, ids);
-  } catch (thrown) {
-    throw new Misuse(`${path.basename(file)}: ${(thrown as Error).message}`);
-  }
-  const computed = await engine.calculateWorkbook(saved.sheets, saved.names);
-  engine.dispose();
+/** A list for a person: the first ten, and how many more. */
+const listed = (items: readonly string[]): string =>
+  items.length <= 10 ? items.join("; ") : `${items.slice(0, 10).join("; ")}; and ${items.length - 10} more`;
 
-  const compared = compareWithSaved(saved, computed);
-  const text = (value: EngineValue | undefined): string =>
-    value === undefined ? "(empty)" : cellText(value).replace(/\s+/g, " ");
-  const json = (value: EngineValue | undefined): unknown => (value === undefined ? null : cellJson(value));
+const count = (number: number, one: string, more: string): string =>
+  `${number.toLocaleString("en-US")} ${number === 1 ? one : more}`;
+
+/** What is not as it should be, whatever is printed. */
+const warnings = ({ held, circular }: Recalculated): string[] => {
+  const name = ({ sheet, address, why }: Recalculated["held"][number]): string => `${sheet}!${address} (${why})`;
+  const [kept, lost] = [held.filter(({ isLost }) => !isLost), held.filter(({ isLost }) => isLost)];
+  return [
+    kept.length > 0
+      ? `${count(kept.length, "formula", "formulas")} can't be calculated here and ${kept.length === 1 ? "keeps its saved value" : "keep their saved values"}: ${listed(kept.map(name))}`
+      : "",
+    lost.length > 0
+      ? `${count(lost.length, "formula", "formulas")} can't be calculated here and ${lost.length === 1 ? "has no saved value" : "have no saved values"} that would do: ${listed(lost.map(name))}`
+      : "",
+    circular.length > 0
+      ? `${count(circular.length, "formula depends on itself", "formulas depend on themselves")}: ${listed([...new Set(circular.map(({ words }) => words.replace(/^.*?: /, "")))])}`
+      : "",
+  ].filter((line) => line !== "");
+};
+
+interface Copies {
+  readonly save?: string;
+  readonly values?: string;
+}
+
+const checkCopies = (file: string, { save, values, force = false }: Options): Copies => {
+  for (const copy of [save, values]) {
+    if (copy === undefined) continue;
+    const refusal = refusalToWrite(copy, file, force);
+    if (refusal) throw new Misuse(refusal);
+  }
+  if (save !== undefined && values !== undefined && path.resolve(save) === path.resolve(values)) {
+    throw new Misuse("--save and --values name the same file");
+  }
+  return { save, values };
+};
+
+const writeCopies = (
+  { save, values }: Copies,
+  saved: SavedWorkbook,
+  { entries }: ChangedWorkbook,
+  { computed }: Recalculated,
+  mayOverwrite: boolean,
+): void => {
+  const write = (file: string, bytes: Uint8Array): void => {
+    try {
+      writeBeside(file, bytes, mayOverwrite);
+    } catch (thrown) {
+      throw new Misuse(`can't write ${file}: ${(thrown as Error).message}`);
+    }
+  };
+  const isAsSaved = (sheet: string, address: string, value: EngineValue): boolean =>
+    isSameValue(value, saved.cached(sheet, address));
+  if (save !== undefined) write(save, withChanges(saved.file, entries, computed, isAsSaved));
+  if (values !== undefined) write(values, valuesOnly(saved.file, computed, entries));
+};
+
+const printCells = (
+  targets: readonly CellTarget[],
+  shown: (sheet: string, address: string) => EngineValue | undefined,
+  { options, output }: Run,
+): number => {
+  let hasError = false;
+  for (const target of targets) {
+    const { sheet, area } = target;
+    const rows: (EngineValue | undefined)[][] = [];
+    for (const place of placesIn(area)) {
+      const value = shown(sheet, addressOf(place));
+      hasError ||= isEngineError(value);
+      (rows[place.row - area.startRow] ??= []).push(value);
+    }
+    if (!options.json) output.out(rows.map((row) => row.map(oneLine).join("\t")).join("\n"));
+    else if (!rangeOf(area).includes(":")) {
+      output.out(JSON.stringify({ cell: targetAddress(target), value: json(rows[0]![0]) }));
+    } else output.out(JSON.stringify({ area: targetAddress(target), values: rows.map((row) => row.map(json)) }));
+  }
+  return hasError ? 1 : 0;
+};
+
+const printFormulas = (
+  saved: SavedWorkbook,
+  recalculated: Recalculated,
+  hasSettings: boolean,
+  { options, output }: Run,
+): number => {
+  const compared = compareWithSaved(saved, recalculated.computed);
+  const mark = hasSettings ? "CHANGED" : "DIFFERS";
   for (const { sheet, address, area, value, cached, differs } of compared) {
     // Of a spill that is as saved its first cell is enough.
     if (!differs && area === undefined) continue;
     const cell = `${sheet}!${area ?? address}`;
     output.out(
-      asJson
+      options.json
         ? JSON.stringify({ cell, value: json(value), cached: json(cached), differs })
-        : `${cell}\t${text(value)}\t${text(cached)}${differs ? "\tDIFFERS" : ""}`,
+        : `${cell}\t${oneLine(value)}\t${oneLine(cached)}${differs ? `\t${mark}` : ""}`,
     );
-  }
-  if (copy !== undefined) {
-    try {
-      writeFileSync(copy, valuesOnly(bytes, saved, computed));
-    } catch (thrown) {
-      throw new Misuse(`can't write ${copy}: ${(thrown as Error).message}`);
-    }
   }
   const formulas = compared.filter(({ area }) => area !== undefined).length;
   const differing = compared.filter(({ differs }) => differs).length;
   const verdict = differing === 0 ? "none differs" : differing === 1 ? "1 differs" : `${differing} differ`;
   const summary = `${formulas} formulas fill ${compared.length} cells; ${verdict} from the saved values`;
   // With --json every line of the output is JSON.
-  (asJson ? output.err : output.out)(summary);
+  (options.json ? output.err : output.out)(summary);
+  if (hasSettings) return compared.some(({ value }) => isEngineError(value)) ? 1 : 0;
   return differing > 0 ? 1 : 0;
 };
+
+const mostPrinted = 100_000;
+
+const targetsOf = (saved: SavedWorkbook, asked: readonly string[]): CellTarget[] =>
+  asked.map((name) => {
+    const target = findTarget(saved, name);
+    const { startRow, startColumn, endRow, endColumn } = target.area;
+    if ((endRow - startRow + 1) * (endColumn - startColumn + 1) > mostPrinted) {
+      throw new Misuse(`--print ${name}: that is more than ${mostPrinted.toLocaleString("en-US")} cells`);
+    }
+    return target;
+  });
+
+const recompute = async (file: string, run: Run): Promise<number> => {
+  const { options, output, functions } = run;
+  const copies = checkCopies(file, options);
+  const seconds = Number(options.seconds ?? 600);
+  if (!(seconds > 0)) throw new Misuse(`--seconds wants a number above 0, not "${options.seconds}"`);
+  const limits: CalculationLimits = { progress: output.progress, until: Date.now() + seconds * 1000 };
+  const saved = readWorkbook(
+    readFileOrMisuse(file),
+    functions.map(([id]) => id),
+  );
+  const settings = (options.set ?? []).map((text) => readSetting(saved, text));
+  const targets = targetsOf(saved, options.print ?? []);
+  const inputs = changeInputs(saved.sheets, settings);
+  const engine = createEngine(functions);
+  let recalculated: Recalculated;
+  try {
+    recalculated = await recalculate(engine, saved, inputs.sheets, inputs.changed, limits);
+  } catch (thrown) {
+    if (!(thrown instanceof CalculationTooLong)) throw thrown;
+    throw new Misuse(
+      `${path.basename(file)}: calculating takes longer than ${seconds} s; nothing was written. --seconds allows more`,
+    );
+  } finally {
+    engine.dispose();
+  }
+  writeCopies(copies, saved, inputs, recalculated, options.force ?? false);
+  const shown = shownValues(saved, inputs.entries, recalculated.computed);
+  const code =
+    targets.length > 0 ? printCells(targets, shown, run) : printFormulas(saved, recalculated, settings.length > 0, run);
+  const words = warnings(recalculated);
+  for (const line of words) output.err(line);
+  return words.length > 0 ? 1 : code;
+};
+
+const isWorkbook = (input: string): boolean => !input.startsWith("=") && /\.(?:xl[a-z]{1,2}|ods)$/i.test(input);
 
 /** Runs the command; the number is its exit code. */
 export const calc = async (
@@ -138,28 +279,35 @@ export const calc = async (
   output: CalcOutput,
   source: FunctionSource = generatedFunctions,
 ): Promise<number> => {
+  let file: string | undefined;
   try {
-    const { values, positionals } = parse(argv);
-    if (values.help) {
+    const { values: options, positionals } = parse(argv);
+    if (options.help) {
       output.out(usage.trimEnd());
       return 0;
     }
-    const setting: Setting = { asJson: values.json ?? false, output, source };
     const inputs = positionals.map(unquote);
-    const workbooks = inputs.filter((input) => !input.startsWith("=") && /\.xls[xm]$/i.test(input));
-    if (workbooks.length > 0) {
-      const hasMore = inputs.length > 1 || values.file !== undefined;
-      if (hasMore) throw new Misuse("give one workbook and no formulas beside it");
-      return await recompute(workbooks[0]!, values.values, setting);
+    file = inputs.find(isWorkbook);
+    if (file !== undefined) {
+      const hasMore = inputs.length > 1 || options.file !== undefined;
+      if (hasMore) throw new Misuse("give one workbook and no formulas beside it", true);
+      return await recompute(file, { options, output, functions: await source() });
     }
-    if (values.values !== undefined) throw new Misuse("--values needs a workbook");
-    const lines = values.file === undefined ? [] : decode(readFileOrMisuse(values.file)).split(/\r?\n/);
+    const needing = (["values", "save", "set", "print", "force", "seconds"] as const).find(
+      (name) => options[name] !== undefined,
+    );
+    if (needing) throw new Misuse(`--${needing} needs a workbook`, true);
+    const lines = options.file === undefined ? [] : decode(readFileOrMisuse(options.file)).split(/\r?\n/);
     const formulas = [...inputs, ...lines.map((line) => line.trim()).filter((line) => line !== "")];
-    if (formulas.length === 0) throw new Misuse("give a formula, --file or a workbook");
-    return await computeFormulas(formulas, setting);
+    if (formulas.length === 0) throw new Misuse("give a formula, --file or a workbook", true);
+    return await computeFormulas(formulas, { options, output, functions: await source() });
   } catch (thrown) {
     if (thrown instanceof Misuse) {
-      output.err(`${thrown.message}\n\n${usage.trimEnd()}`);
+      output.err(thrown.needsUsage ? `${thrown.message}\n\n${usage.trimEnd()}` : `${thrown.message}.`);
+      return 2;
+    }
+    if (thrown instanceof UnusableWorkbook) {
+      output.err(`${path.basename(file ?? "")} ${thrown.message}.`);
       return 2;
     }
     output.err(thrown instanceof Error ? thrown.message : String(thrown));
@@ -175,18 +323,54 @@ const parse = (argv: readonly string[]) => {
       options: {
         file: { type: "string" },
         json: { type: "boolean" },
+        set: { type: "string", multiple: true },
+        print: { type: "string", multiple: true },
+        save: { type: "string" },
         values: { type: "string" },
+        force: { type: "boolean" },
+        seconds: { type: "string" },
         help: { type: "boolean", short: "h" },
       },
     });
   } catch (thrown) {
-    throw new Misuse((thrown as Error).message);
+    throw new Misuse((thrown as Error).message, true);
   }
 };
 
+type Options = ReturnType<typeof parse>["values"];
+
+const thousands = (number: number): string => number.toLocaleString("en-US");
+
+/** A line that is written over where a person watches, and one each ten seconds elsewhere. */
+const progressLine = (stream: NodeJS.WriteStream, isTerminal: boolean): ((done: number, total: number) => void) => {
+  const start = Date.now();
+  let last = start;
+  let isShown = false;
+  return (done, total) => {
+    const now = Date.now();
+    const isDone = done >= total;
+    if (isTerminal && isShown && isDone) {
+      stream.write("\r\x1b[K");
+      isShown = false;
+    }
+    if (isDone || now - start < 1000 || now - last < (isTerminal ? 200 : 10_000)) return;
+    last = now;
+    const words = `${thousands(done)} of ${thousands(total)} formulas calculated`;
+    stream.write(isTerminal ? `\r\x1b[K${words}` : `${words}\n`);
+    isShown = true;
+  };
+};
+
 if (require.main === module) {
+  // A thread does not see itself what its output goes to.
+  const { isTerminal } = (workerData ?? { isTerminal: Boolean(process.stderr.isTTY) }) as { isTerminal: boolean };
   const write = (stream: NodeJS.WriteStream) => (text: string) => void stream.write(`${text}\n`);
-  calc(process.argv.slice(2), { out: write(process.stdout), err: write(process.stderr) }).then((code) => {
+  const output = {
+    out: write(process.stdout),
+    err: write(process.stderr),
+    progress: progressLine(process.stderr, isTerminal),
+  };
+  calc(process.argv.slice(2), output).then((code) => {
     process.exitCode = code;
   });
 }

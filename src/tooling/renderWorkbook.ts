@@ -3,23 +3,7 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, 
 import { tmpdir } from "node:os";
 import { basename, extname, join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
-import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
-
-/**
- * A copy whose formulas are replaced by their cached values. LibreOffice knows no add-in function and shows #NAME? for
- * each, whatever its recalculation setting; charts and formats stay as they are.
- */
-export const withoutFormulas = (workbook: Uint8Array): Uint8Array => {
-  const parts = unzipSync(workbook);
-  for (const path of Object.keys(parts)) {
-    if (!/^xl\/worksheets\/[^/]+\.xml$/.test(path)) continue;
-    const sheet = strFromU8(parts[path]!)
-      .replace(/<f(?:\s[^>]*)?>[^<]*<\/f>|<f(?:\s[^>]*)?\/>/g, "")
-      .replace(/(<c\b[^>]*?) cm="\d+"/g, "$1");
-    parts[path] = strToU8(sheet);
-  }
-  return zipSync(parts);
-};
+import { withoutFormulas } from "../engine/file/writeWorkbook";
 
 const run = (command: string, parameters: readonly string[]): void => {
   const { error, status, stderr } = spawnSync(command, parameters, { encoding: "utf8" });
@@ -38,6 +22,7 @@ const renderWorkbook = (file: string, folder: string, dotsPerInch = 80): string[
   const work = mkdtempSync(join(tmpdir(), "render-"));
   try {
     const copy = join(work, `${name}.xlsx`);
+    // LibreOffice knows no add-in function and shows #NAME? for each, whatever its recalculation setting.
     writeFileSync(copy, withoutFormulas(readFileSync(file)));
     const profile = pathToFileURL(join(work, "profile")).href;
     run("soffice", [`-env:UserInstallation=${profile}`, "--headless", "--convert-to", "pdf", "--outdir", work, copy]);

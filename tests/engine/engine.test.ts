@@ -1,4 +1,4 @@
-import { CircularFormulaError, createEngine, type Engine } from "../../src/engine/engine";
+import { createEngine, type Engine } from "../../src/engine/engine";
 import type { EngineValue } from "../../src/engine/engineValue";
 import { received, standIns } from "./standInFunctions";
 
@@ -37,14 +37,21 @@ describe("formulas on their own", () => {
     expect(await table(formula)).toEqual(expected);
   });
 
-  test("a blank arrives as null, an omitted last argument as undefined, an empty one as null", async () => {
+  test("a blank cell arrives as null, an argument that is left out as undefined", async () => {
     received.length = 0;
-    await engine.calculate(["=OXYGEN.PLUS(A1,1)", "=OXYGEN.PLUS(5)", "=OXYGEN.PLUS(5,)", "=OXYGEN.PLUS(,5)"]);
+    await engine.calculate([
+      "=OXYGEN.PLUS(A1,1)",
+      "=OXYGEN.PLUS(5)",
+      "=OXYGEN.PLUS(5, )",
+      "=OXYGEN.PLUS(5,IF(TRUE,B1))",
+      "=IF(FALSE,,OXYGEN.PLUS(5,))",
+    ]);
     expect(received).toEqual([
       [[[null]], [[1]]],
       [[[5]], undefined],
+      [[[5]], undefined],
       [[[5]], [[null]]],
-      [[[null]], [[5]]],
+      [[[5]], undefined],
     ]);
   });
 
@@ -231,10 +238,38 @@ describe("a workbook", () => {
     expect(sheet!.cells.A1!.area).toBe("A1:A5000");
   });
 
-  test("a circle is refused", async () => {
-    await expect(
-      engine.calculateWorkbook([{ name: "S", cells: { A1: { formula: "=A2" }, A2: { formula: "=A1+1" } } }]),
-    ).rejects.toThrow(CircularFormulaError);
+  test("formulas in a circle are named, and show an error that others carry on; the rest is computed", async () => {
+    const [plan, other] = await engine.calculateWorkbook(
+      [
+        {
+          name: "Plan",
+          cells: {
+            A1: { formula: "=A2" },
+            A2: { formula: "=Back+1" },
+            B1: { formula: "=A1+1" },
+            C1: { formula: "=2*21" },
+            D1: { formula: "=SUM(D1:D2)" },
+            E1: { formula: "=SEQUENCE(2)+F3", ref: "E1:E2" },
+            F3: { formula: "=E2" },
+          },
+        },
+        { name: "Other sheet", cells: { A1: { formula: "=Plan!A1" } } },
+      ],
+      { names: { Back: "'Other sheet'!$A$1" } },
+    );
+    const circle = "the formula depends on itself: ";
+    for (const cell of [plan!.cells.A1, plan!.cells.A2, other!.cells.A1]) {
+      expect(cell).toMatchObject({ isCircular: true, value: { error: "#CYCLE!" } });
+      expect((cell!.value as { message: string }).message).toMatch(
+        /^the formula depends on itself: (?=.*Plan!A1 → Plan!A2)(?=.*Plan!A2 → Other sheet!A1)/,
+      );
+    }
+    expect(plan!.cells.D1!.value).toEqual({ error: "#CYCLE!", message: `${circle}Plan!D1 → Plan!D1` });
+    expect(plan!.cells.F3!.value).toMatchObject({ error: "#CYCLE!" });
+    // B1 only reads the circle.
+    expect(plan!.cells.B1!.value).toMatchObject({ error: "#CYCLE!", message: expect.stringContaining("Plan!A1") });
+    expect(plan!.cells.B1!.isCircular).toBeUndefined();
+    expect(plan!.cells.C1!.value).toBe(42);
   });
 
   test("a name that is not known is named in the cell's error", async () => {

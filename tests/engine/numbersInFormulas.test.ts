@@ -6,9 +6,10 @@
 import { readNumber } from "../../src/cells/numberText";
 import { toStored, toTyped } from "../../src/cells/storedFormula";
 import { typedFormula } from "../../src/cells/typedFormula";
-import { createEngine, type Engine, type SheetCell } from "../../src/engine/engine";
+import { createEngine, type Engine } from "../../src/engine/engine";
 import type { EngineValue } from "../../src/engine/engineValue";
 import { registerFunctions } from "../../src/engine/registerFunctions";
+import type { SheetCell } from "../../src/engine/workbookInput";
 import { openLiveSheet } from "./liveSheet";
 import { standIns } from "./standInFunctions";
 

@@ -2,8 +2,10 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
-import { createEngine, type ComputedSheet, type Engine } from "../../src/engine/engine";
-import { readWorkbook, valuesOnly, type SavedWorkbook } from "../../src/engine/workbookFile";
+import { createEngine, type Engine } from "../../src/engine/engine";
+import { readWorkbook, type SavedWorkbook } from "../../src/engine/file/readWorkbook";
+import { valuesOnly } from "../../src/engine/file/writeWorkbook";
+import type { ComputedSheet } from "../../src/engine/workbookInput";
 import { readCells } from "../workbooks/openXmlSecondReader";
 import { testValidator, validatorFindings, validatorMark } from "../workbooks/openXmlValidator";
 import { smallWorkbook } from "./smallWorkbook";
@@ -36,6 +38,7 @@ test("a saved workbook reads in typed form", () => {
   expect(saved.names).toEqual({
     names: { Doubled: "=LAMBDA(x,x*2)", Rate: "'Plan & log'!$B$1" },
     tables: [{ name: "Kinds", sheet: sheetName, ref: "F1:G3", columns: ["kind", "flow <L>"] }],
+    ambiguous: [],
   });
   expect(saved.cached(sheetName, "B5")).toBe(9);
   expect(saved.cached(sheetName, "D4")).toMatchObject({ basicValue: 45000 });
@@ -73,7 +76,7 @@ test("bytes that are no workbook are refused", () => {
 describe("a copy with values only", () => {
   const copyOf = async (bytes: Uint8Array): Promise<Uint8Array> => {
     const saved = readWorkbook(bytes, ids);
-    return valuesOnly(bytes, saved, await compute(saved));
+    return valuesOnly(saved.file, await compute(saved));
   };
 
   test("holds the computed values and no formula, read by another reader", async () => {
@@ -120,7 +123,7 @@ describe("a copy with values only", () => {
     const resized = async (count: number): Promise<Map<string, { value: unknown }>> => {
       const sheets = [{ ...plan!, cells: { ...plan!.cells, B1: { value: count } } }];
       const computed = await engine.calculateWorkbook(sheets, shorter.names);
-      return readCells(valuesOnly(smallWorkbook(), shorter, computed));
+      return readCells(valuesOnly(shorter.file, computed));
     };
     const small = await resized(1);
     expect(small.get(`${sheetName}!B3`)?.value).toBe(1);

@@ -7,7 +7,7 @@ import path from "node:path";
 import type { Page } from "playwright-core";
 import { catalogue } from "../../src/catalogue/catalogue";
 import { isEngineError, type EngineValue } from "../../src/engine/engineValue";
-import { readWorkbook } from "../../src/engine/workbookFile";
+import { readWorkbook } from "../../src/engine/file/readWorkbook";
 import { isCellDate } from "../../src/cells/cellValues";
 import policies from "../../src/server/contentSecurityPolicy.json";
 import { projectFolder } from "../../src/tooling/build";

@@ -157,10 +157,9 @@ describe("misuse gives exit code 2 and the usage", () => {
 });
 
 test("as a command it computes with the add-in's own functions and ends by itself", () => {
-  const tsx = require.resolve("tsx/cli");
-  const script = path.join(__dirname, "..", "..", "src", "tooling", "calc.ts");
+  const script = path.join(__dirname, "..", "..", "src", "tooling", "runCalc.mjs");
   // 3 h start delay + 60 L / 1.5 L/h = 43 h.
-  const { status, stdout } = spawnSync(process.execPath, [tsx, script, "=OXYGEN.HOURS_TO_FILL(60,1.5)"], {
+  const { status, stdout } = spawnSync(process.execPath, [script, "=OXYGEN.HOURS_TO_FILL(60,1.50)"], {
     encoding: "utf8",
     timeout: 60_000,
   });

@@ -3,7 +3,7 @@ import path from "node:path";
 import { functions } from "../../src/catalogue/generated/functions";
 import { createEngine } from "../../src/engine/engine";
 import { isEngineError, type EngineValue } from "../../src/engine/engineValue";
-import { readWorkbook } from "../../src/engine/workbookFile";
+import { readWorkbook } from "../../src/engine/file/readWorkbook";
 import { samplesFolder } from "../../src/tooling/buildSamples";
 
 /**

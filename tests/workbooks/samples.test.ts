@@ -7,7 +7,7 @@ import { catalogue } from "../../src/catalogue/catalogue";
 import { functions } from "../../src/catalogue/generated/functions";
 import { compareWithSaved } from "../../src/engine/compareWithSaved";
 import { createEngine } from "../../src/engine/engine";
-import { readWorkbook } from "../../src/engine/workbookFile";
+import { readWorkbook } from "../../src/engine/file/readWorkbook";
 import { buildSample, sampleBuilders, samplesFolder } from "../../src/tooling/buildSamples";
 import type { WorkbookDescription } from "../../src/workbooks/writer";
 import { addressOf, areaOf, placesIn } from "../../src/cells/addresses";

@@ -1,4 +1,5 @@
-import { builtInFormula, isDynamic, storedFormula } from "../../src/workbooks/writer/formulaForm";
+import { isDynamic } from "../../src/cells/dynamicFormula";
+import { builtInFormula, storedFormula } from "../../src/workbooks/writer/formulaForm";
 
 // Which formulas older Excels would cut down to one value of a range by implicit intersection: Microsoft's help page
 // "Implicit intersection operator: @", and XlsxWriter's "Working with Formulas", section "Dynamic Array support".

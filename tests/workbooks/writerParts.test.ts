@@ -1,7 +1,7 @@
 import { utils } from "@e965/xlsx";
 import fc from "fast-check";
 import { strFromU8, unzipSync } from "fflate";
-import { withoutFormulas } from "../../src/tooling/renderWorkbook";
+import { withoutFormulas } from "../../src/engine/file/writeWorkbook";
 import { buildWorkbook, formats, withUnit } from "../../src/workbooks/writer";
 import {
   absoluteReference,

@@ -19,7 +19,8 @@ import { formulaKey, type CachedCell, type Calculate, type CalculatedValues } fr
 import { chartPart } from "./chartPart";
 import { isExcelError } from "../../cells/errorCodes";
 import type { CellDescription, SheetDescription, SpillLook, Validation, WorkbookDescription } from "./description";
-import { builtInFormula, isDynamic, storedFormula } from "./formulaForm";
+import { isDynamic } from "../../cells/dynamicFormula";
+import { builtInFormula, storedFormula } from "./formulaForm";
 import { errorMark, finishPackage } from "./packageParts";
 import { heightFor } from "./rowHeights";
 import { fontName, fontSize, marks, roles, shades, type Role } from "./theme";
