@@ -73,7 +73,7 @@ module.exports = {
       comment: "what the functions import from outside the project",
       severity: "error",
       from: { path: "^src/(functions|arguments|models|cells)/" },
-      to: { path: "node_modules", pathNot: "node_modules/(zod|yalps|@stdlib)/" },
+      to: { path: "node_modules", pathNot: "node_modules/(zod|yalps)/" },
     },
   ],
   options: {

@@ -1,5 +1,4 @@
-import normalCdf from "@stdlib/stats-base-dists-normal-cdf";
-import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";
+import { normalCdf, normalDensity, normalQuantile } from "./normalDistribution";
 import { cutDownThings, roundUpThings } from "./wholeNumbers";
 
 // Amounts are in any one unit throughout; mean and sd are of one day's demand; times are days. Demand of different days
@@ -18,7 +17,7 @@ const demandDeviation = (mean: number, sd: number, days: number, daysSd: number)
 
 /** z·σ of the demand over `days`; `level` is the chance that it suffices, from 0.5 to under 1. */
 export const safetyStock = (mean: number, sd: number, days: number, level: number, daysSd: number): number =>
-  normalQuantile(level, 0, 1) * demandDeviation(mean, sd, days, daysSd);
+  normalQuantile(level) * demandDeviation(mean, sd, days, daysSd);
 
 /** Mean demand over `days` plus the safety stock for them: a reorder point, or an order-up-to level with the review time in. */
 export const stockTarget = (mean: number, sd: number, days: number, level: number, daysSd: number): number =>
@@ -28,11 +27,8 @@ export const stockTarget = (mean: number, sd: number, days: number, level: numbe
 export function stockOutChance(stock: number, mean: number, sd: number, days: number, daysSd: number): number {
   const spread = demandDeviation(mean, sd, days, daysSd);
   if (spread === 0) return mean * days > stock ? 1 : 0;
-  return normalCdf((mean * days - stock) / spread, 0, 1);
+  return normalCdf((mean * days - stock) / spread);
 }
-
-/** Density of the standard normal distribution. */
-const normalDensity = (z: number): number => Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
 
 /**
  * Expected shortage in a lead time, the normal loss function: σ·(φ(z) − z·(1 − Φ(z))), z = (reorder point − mean)/σ.
@@ -40,7 +36,7 @@ const normalDensity = (z: number): number => Math.exp((-z * z) / 2) / Math.sqrt(
  */
 export function expectedShortage(reorderPoint: number, meanLeadDemand: number, sdLeadDemand: number): number {
   const z = (reorderPoint - meanLeadDemand) / sdLeadDemand;
-  return sdLeadDemand * Math.max(0, normalDensity(z) - z * normalCdf(-z, 0, 1));
+  return sdLeadDemand * Math.max(0, normalDensity(z) - z * normalCdf(-z));
 }
 
 /** Economic order quantity: √(2·use·order cost/holding cost). Harris, Factory 10 (1913). */
