@@ -25,7 +25,8 @@ function dateByHours(
 }
 
 /**
- * Day on which the hour meter reaches the next service; before `asOf` when it has passed it. Part days are cut off.
+ * Day on which the hour meter reaches the k-th service, by default the next; before `asOf` when it has passed it. Part
+ * days are cut off.
  * @param asOf Day of the reading `hoursNow`
  */
 export const dateByMeter = (
@@ -35,7 +36,8 @@ export const dateByMeter = (
   hoursNow: number,
   hoursPerDay: number,
   harsh: number,
-): number => asOf + cutDownThings((lastHours + harsh * intervalHours - hoursNow) / hoursPerDay);
+  occurrence = 1,
+): number => asOf + cutDownThings((lastHours + occurrence * harsh * intervalHours - hoursNow) / hoursPerDay);
 
 /** Average running time between two meter readings [h/day]. */
 export const runningTime = (firstDate: number, firstHours: number, lastDate: number, lastHours: number): number =>
@@ -61,14 +63,32 @@ export interface ServiceTask {
   /** Day of the last service, from which every date is counted. */
   readonly lastDate: number;
   readonly months: number | undefined;
-  readonly byHours: { readonly interval: number; readonly perDay: number } | undefined;
+  readonly byHours: HoursRule | undefined;
+}
+
+interface HoursRule {
+  readonly interval: number;
+  readonly perDay: number;
+  /** The meter at the last service and on a day after it; without them the hours are counted from the last service. */
+  readonly meter: { readonly last: number; readonly now: number; readonly asOf: number } | undefined;
+}
+
+function hoursDate(
+  lastDate: number,
+  { interval, perDay, meter }: HoursRule,
+  occurrence: number,
+  harsh: number,
+): number {
+  if (!meter) return dateByHours(lastDate, interval, perDay, occurrence, harsh);
+  const day = dateByMeter(meter.asOf, meter.last, interval, meter.now, perDay, harsh, occurrence);
+  return day <= lastDay ? day : Infinity;
 }
 
 /** Day of a task's k-th service by whichever rule is first. */
-const occurrenceDate = ({ lastDate, months, byHours }: ServiceTask, occurrence: number, harsh: number): number =>
+export const occurrenceDate = ({ lastDate, months, byHours }: ServiceTask, occurrence: number, harsh: number): number =>
   Math.min(
     months === undefined ? Infinity : dateByMonths(lastDate, months, occurrence, harsh),
-    byHours === undefined ? Infinity : dateByHours(lastDate, byHours.interval, byHours.perDay, occurrence, harsh),
+    byHours === undefined ? Infinity : hoursDate(lastDate, byHours, occurrence, harsh),
   );
 
 /**
@@ -148,8 +168,21 @@ export function partsNeeded(due: readonly ServiceDay[], parts: readonly (Part | 
     .map(({ part, quantities }) => ({ part, quantity: exactSum(quantities) }));
 }
 
-/** Last visit on or before a day, or undefined. */
-export const lastVisit = (visits: readonly number[], latest: number): number | undefined => {
-  const reached = visits.filter((visit) => visit <= latest);
-  return reached.length === 0 ? undefined : reached.reduce((last, visit) => Math.max(last, visit));
-};
+export interface VisitChoice {
+  /** The last visit to come on or before the latest day; when that day is past, the first visit to come. */
+  readonly visit: number | undefined;
+  /** The first visit to come of all. */
+  readonly first: number | undefined;
+}
+
+/** Visits from `asOf` on, in any order, against the latest day on which the work may be done. */
+export function chooseVisit(asOf: number, latest: number, visits: readonly number[]): VisitChoice {
+  let first: number | undefined;
+  let inTime: number | undefined;
+  for (const visit of visits) {
+    if (visit < asOf) continue;
+    if (first === undefined || visit < first) first = visit;
+    if (visit <= latest && (inTime === undefined || visit > inTime)) inTime = visit;
+  }
+  return { visit: latest < asOf ? first : inTime, first };
+}

@@ -4,6 +4,7 @@ import { date, isoDay } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours } from "../../arguments/quantity";
 import { meterRunsBack } from "../../arguments/serviceArguments";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { invalid } from "../../cells/cellValues";
 import { runningTime } from "../../models/servicePlan";
 
@@ -43,14 +44,21 @@ export function hoursPerDay(
 }
 
 export const about: About = {
+  gives: "hours a day",
   rule: "(last hours − first hours) / (last date − first date)",
-  range: "Whole days; the last date after the first. A meter that runs back, or more than 24 h a day, is #VALUE!.",
+  range: `Whole days; the last date after the first. A meter that runs back, or more than 24 h a day, is #VALUE!. An average of the time between: where the use grows, take late readings. ${blankAsZero}`,
   source: "Plain arithmetic",
   examples: [
-    { formula: '=OXYGEN.HOURS_PER_DAY("2026-03-01",1000,"2026-03-11",1180)', result: 18, note: "180 h in ten days" },
+    {
+      formula: '=OXYGEN.HOURS_PER_DAY("2026-03-01",1040,"2026-03-13",1214)',
+      result: 14.5,
+      note: "Twelve days apart",
+      source: "(1214 − 1040) / 12",
+    },
     {
       formula: '=OXYGEN.HOURS_PER_DAY("2026-03-01",1000,"2026-03-02",1030)',
       result: { error: "#VALUE!", words: "a day has 24" },
+      source: "30 h in one day",
     },
   ],
   seeAlso: ["NEXT_SERVICE_BY_HOURS", "SERVICE_DUE", "SERVICE_LIST"],

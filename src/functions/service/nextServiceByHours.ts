@@ -4,6 +4,7 @@ import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours } from "../../arguments/quantity";
 import { dateResult } from "../../arguments/resultDate";
 import { harsh as harshShare, hoursPerDay, meterRunsBack } from "../../arguments/serviceArguments";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { dateByMeter } from "../../models/servicePlan";
 
 export const args = cellArguments({
@@ -55,25 +56,28 @@ export function nextServiceByHours(
 }
 
 export const about: About = {
+  gives: "date",
   rule: "as of + INT((last hours + harsh × interval hours − hours now) / hours per day)",
-  range:
-    "Hours per day above 0 to 24. A reading below the one at the last service is #VALUE! (has the meter been changed?). Part days are cut off. Overdue gives the past day on which the meter would have reached it at this average.",
-  source: "Plain arithmetic; the harsh factor is an own planning default",
+  range: `Hours per day above 0 to 24. A reading below the one at the last service is #VALUE! (has the meter been changed?). Part days are cut off. Overdue gives the past day on which the meter would have reached it at this average. ${blankAsZero}`,
+  source: "Plain arithmetic; what harsh conditions leave is the maker's, the harsh share is an own planning figure",
   examples: [
     {
       formula: '=OXYGEN.NEXT_SERVICE_BY_HOURS("2026-03-01",1000,500,1300,20)',
       result: 46092,
-      note: "200 h are left, ten days: 11 March 2026",
+      note: "Ten days: 11 March 2026",
+      source: "1 March (serial 46082) + (1000 + 500 − 1300) / 20",
     },
     {
       formula: '=OXYGEN.NEXT_SERVICE_BY_HOURS("2026-03-01",1000,500,1600,20)',
       result: 46077,
-      note: "100 h over: it was due on 24 February",
+      note: "Overdue since 24 February",
+      source: "46082 + (1000 + 500 − 1600) / 20",
     },
     {
       formula: '=OXYGEN.NEXT_SERVICE_BY_HOURS("2026-03-01",1000,500,1300,20,0.8)',
       result: 46087,
-      note: "Harsh: 400 h, so 100 h are left",
+      note: "Harsh conditions leave four fifths",
+      source: "46082 + (1000 + 0.8 × 500 − 1300) / 20",
     },
   ],
   seeAlso: ["HOURS_PER_DAY", "SERVICE_DUE", "NEXT_SERVICE_DATE", "SERVICE_STATUS"],

@@ -28,11 +28,12 @@ export function nextServiceDate(last_date: any[][], months: any[][], harsh?: any
 }
 
 export const about: About = {
+  gives: "date",
   rule: "last date + INT(harsh × (EDATE(last date, months) − last date)); a day the month doesn't have becomes its last day",
   range:
     "Whole months from 1, harsh above 0 to 1; a result after the year 9999 is #VALUE!. Part days are cut off, so that the service is never late.",
   source:
-    "Month-end rule of Excel's EDATE (Microsoft, EDATE function; ECMA-376 Part 4, EDATE); the harsh factor is an own planning default",
+    "Month-end rule of Excel's EDATE (Microsoft, EDATE function; ECMA-376 Part 4, EDATE); the harsh share is an own planning figure",
   examples: [
     {
       formula: '=OXYGEN.NEXT_SERVICE_DATE("2011-01-15",1)',
@@ -40,11 +41,17 @@ export const about: About = {
       note: "15 February 2011",
       source: "Microsoft, EDATE function: 15-Jan-11 and 1 month",
     },
-    { formula: '=OXYGEN.NEXT_SERVICE_DATE("2026-01-31",1)', result: 46081, note: "31 January to 28 February 2026" },
+    {
+      formula: '=OXYGEN.NEXT_SERVICE_DATE("2026-01-31",1)',
+      result: 46081,
+      note: "31 January to 28 February 2026",
+      source: "Month-end rule of EDATE",
+    },
     {
       formula: '=OXYGEN.NEXT_SERVICE_DATE("2026-01-01",3,0.5)',
       result: 46068,
-      note: "Half of 90 days: 15 February 2026",
+      note: "15 February 2026",
+      source: "1 January (serial 46023) + 0.5 × 90 days to 1 April",
     },
   ],
   seeAlso: ["SERVICE_DUE", "SERVICE_LIST", "SERVICE_STATUS", "NEXT_SERVICE_BY_HOURS"],

@@ -21,17 +21,28 @@ export function overdueDays(as_of: any[][], due_date: any[][], grace?: any[][]):
 }
 
 export const about: About = {
+  gives: "days",
   rule: "the larger of 0 and as of − due date − grace",
   range: "Whole days. On the due date itself, and within the grace days, the answer is 0.",
   source: "Plain arithmetic",
   examples: [
-    { formula: '=OXYGEN.OVERDUE_DAYS("2026-03-10","2026-03-01")', result: 9 },
+    {
+      formula: '=OXYGEN.OVERDUE_DAYS("2026-03-10","2026-03-01")',
+      result: 9 - defaults.grace.value,
+      source: `10 March − 1 March − ${defaults.grace.value}`,
+    },
     {
       formula: '=OXYGEN.OVERDUE_DAYS("2026-03-10","2026-03-01",7)',
       result: 2,
       note: "Seven of the nine days are grace",
+      source: "9 − 7",
     },
-    { formula: '=OXYGEN.OVERDUE_DAYS("2026-02-20","2026-03-01")', result: 0 },
+    {
+      formula: '=OXYGEN.OVERDUE_DAYS("2026-02-20","2026-03-01")',
+      result: 0,
+      note: "Not due yet",
+      source: "The rule stated",
+    },
   ],
   seeAlso: ["SERVICE_STATUS", "SERVICE_DUE", "NEXT_SERVICE_DATE"],
 };

@@ -1,9 +1,11 @@
 import type { About } from "../../arguments/about";
-import { date } from "../../arguments/date";
+import { date, isoDay } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { hours, months as monthsQuantity } from "../../arguments/quantity";
 import { dateResult } from "../../arguments/resultDate";
 import { harsh as harshShare, hoursPerDay, meterRunsBack } from "../../arguments/serviceArguments";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
+import { invalid } from "../../cells/cellValues";
 import { dateByMeter, dateByMonths } from "../../models/servicePlan";
 
 export const args = cellArguments({
@@ -44,40 +46,56 @@ export function serviceDue(
   return eachCell(
     args,
     [as_of, last_date, months, last_hours, interval_hours, hours_now, hours_per_day, harsh],
-    (given) =>
-      meterRunsBack("last_hours", given.last_hours, "hours_now", given.hours_now) ??
-      dateResult(
-        Math.min(
-          dateByMonths(given.last_date, given.months, 1, given.harsh),
-          dateByMeter(
-            given.as_of,
-            given.last_hours,
-            given.interval_hours,
-            given.hours_now,
-            given.hours_per_day,
-            given.harsh,
+    (given) => {
+      if (given.last_date > given.as_of)
+        return invalid(
+          `last_date ${isoDay(given.last_date)} is after as_of ${isoDay(given.as_of)}; check the year and which is which`,
+        );
+      return (
+        meterRunsBack("last_hours", given.last_hours, "hours_now", given.hours_now) ??
+        dateResult(
+          Math.min(
+            dateByMonths(given.last_date, given.months, 1, given.harsh),
+            dateByMeter(
+              given.as_of,
+              given.last_hours,
+              given.interval_hours,
+              given.hours_now,
+              given.hours_per_day,
+              given.harsh,
+            ),
           ),
-        ),
-        "the next service",
-      ),
+          "the next service",
+        )
+      );
+    },
   );
 }
 
 export const about: About = {
+  gives: "date",
   rule: "the earlier of NEXT_SERVICE_DATE(last date, months, harsh) and NEXT_SERVICE_BY_HOURS(as of, last hours, interval hours, hours now, hours per day, harsh)",
-  range: "As of those two. A past date when it is overdue.",
+  range: `As of those two. A past date when it is overdue; a last date after as of is #VALUE!. ${blankAsZero}`,
   source:
-    "Month-end rule of Excel's EDATE (Microsoft, EDATE function; ECMA-376 Part 4, EDATE); whichever first: common practice, no source; the harsh factor is an own planning default",
+    "Month-end rule of Excel's EDATE (Microsoft, EDATE function; ECMA-376 Part 4, EDATE); whichever first: common practice, no source; the harsh share is an own planning figure",
   examples: [
     {
       formula: '=OXYGEN.SERVICE_DUE("2026-03-01","2026-01-31",3,1000,500,1300,20)',
       result: 46092,
       note: "By hours on 11 March, by months on 30 April",
+      source: "1 March + 200 / 20 days; EDATE of 31 January and 3",
     },
     {
       formula: '=OXYGEN.SERVICE_DUE("2026-03-01","2026-01-31",1,1000,500,1010,2)',
       result: 46081,
       note: "By months on 28 February, by hours in 245 days",
+      source: "EDATE of 31 January and 1; (1500 − 1010) / 2",
+    },
+    {
+      formula: '=OXYGEN.SERVICE_DUE("2026-03-01","2026-01-31",3,1000,500,1300,20,0.7)',
+      result: 46084,
+      note: "Harsh conditions leave seven tenths: by hours on 3 March",
+      source: "1 March (serial 46082) + (1000 + 350 − 1300) / 20, part days cut off",
     },
   ],
   seeAlso: ["NEXT_SERVICE_DATE", "NEXT_SERVICE_BY_HOURS", "SERVICE_STATUS", "SERVICE_LIST"],

@@ -1,6 +1,7 @@
 import type { About } from "../../arguments/about";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { listArguments, mostServices, readTasks, tooManyServices } from "../../arguments/serviceArguments";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { CellError, dateCell, noAnswer } from "../../cells/cellValues";
 import { serviceList as listServices } from "../../models/servicePlan";
 
@@ -11,7 +12,7 @@ export const args = tableArguments(listArguments);
  * once, with the date it was due.
  *
  * @customfunction SERVICE_LIST
- * @param tasks One row a task: task, last date, months; or eight columns: also last hours, interval hours, hours per day, part, quantity, blank where there is none
+ * @param tasks One row a task: task, last date, months; or nine columns: also last hours, interval hours, hours now (the meter on from_date), hours per day, part, quantity, blank where there is none
  * @param from_date First day of the list [date]
  * @param to_date Last day of the list [date]
  * @param [harsh] Share of the intervals that harsh conditions leave, above 0 to 1
@@ -19,7 +20,7 @@ export const args = tableArguments(listArguments);
  */
 export function serviceList(tasks: any[][], from_date: any[][], to_date: any[][], harsh?: any[][]): any[][] {
   return wholeTable(args, [tasks, from_date, to_date, harsh], (given) => {
-    const read = readTasks(given.tasks, given.from_date, given.to_date);
+    const read = readTasks(given.tasks, given.from_date, given.to_date, given.harsh);
     if (read instanceof CellError) return read;
     const due = listServices(read, given.from_date, given.to_date, given.harsh, mostServices);
     if (!due) return tooManyServices();
@@ -32,11 +33,11 @@ export function serviceList(tasks: any[][], from_date: any[][], to_date: any[][]
 }
 
 export const about: About = {
-  rule: "k-th service = the earlier of last date + INT(harsh × (EDATE(last date, k × months) − last date)) and last date + INT(k × harsh × interval hours/hours per day); every date counts from the last date, never from the one before",
-  range:
-    "At most 2,000 services, or #VALUE!. Each task needs months, or interval hours with hours per day, or both. Missed services of one task are listed once. Sorted by date, then by place in the list. The hours rule counts from the last date with the average hours per day; last hours is kept for the record.",
+  gives: ["date", "text", "count"],
+  rule: "k-th service = the earlier of last date + INT(harsh × (EDATE(last date, k × months) − last date)) and from date + INT((last hours + k × harsh × interval hours − hours now)/hours per day); without hours now the second is last date + INT(k × harsh × interval hours/hours per day); no date counts from the one before",
+  range: `At most 2,000 services, or #VALUE!. Each task needs months, or interval hours with hours per day, or both. Enter hours now, the meter on from_date: without it the hours since the last date are a guess by hours per day. With it the first date by hours is that of SERVICE_DUE. A task overdue on from_date stands once, as occurrence 1 with the date it was due; others that were missed are left out and the count goes on. Sorted by date, then by place in the list. A last date after to_date, or a meter that runs back, is #VALUE!. ${blankAsZero}`,
   source:
-    "Month-end rule of Excel's EDATE (Microsoft, EDATE function; ECMA-376 Part 4, EDATE); whichever first: common practice, no source; the harsh factor is an own planning default",
+    "Month-end rule of Excel's EDATE (Microsoft, EDATE function; ECMA-376 Part 4, EDATE); whichever first: common practice, no source; the harsh share is an own planning figure",
   examples: [
     {
       formula: '=OXYGEN.SERVICE_LIST({"filter","2026-01-31",1},"2026-02-01","2026-04-30")',
@@ -47,10 +48,11 @@ export const about: About = {
         [46142, "filter", 3],
       ],
       note: "From 31 January: 28 February, 31 March, 30 April",
+      source: "Month-end rule of EDATE",
     },
     {
       formula:
-        '=OXYGEN.SERVICE_LIST({"belt","2025-12-01",1,"","","","","";"oil","2026-01-01",6,100,500,10,"oil litre",4},"2026-02-01","2026-03-01")',
+        '=OXYGEN.SERVICE_LIST({"belt","2025-12-01",1,"","","","","","";"oil","2026-01-01",6,1100,500,1410,10,"oil litre",4},"2026-02-01","2026-03-01")',
       result: [
         ["date", "task", "occurrence"],
         [46023, "belt", 1],
@@ -58,7 +60,18 @@ export const about: About = {
         [46073, "oil", 1],
         [46082, "belt", 3],
       ],
-      note: "The belt was due on 1 January; the oil's 500 h at 10 h a day come on 20 February, before its six months",
+      note: "The belt was due on 1 January; the oil's meter stands at 1410 h on 1 February and reaches 1600 h on the 20th, before its six months",
+      source: "by hand: 1 February (serial 46054) + (1100 + 500 − 1410) / 10 = 46073",
+    },
+    {
+      formula: '=OXYGEN.SERVICE_LIST({"filter","2026-01-31",2},"2026-02-01","2026-05-01",0.75)',
+      result: [
+        ["date", "task", "occurrence"],
+        [46097, "filter", 1],
+        [46143, "filter", 2],
+      ],
+      note: "Three quarters of every two months: 16 March and 1 May",
+      source: "31 January (serial 46053) + 0.75 × 59 and + 0.75 × 120 days, part days cut off",
     },
   ],
   seeAlso: ["PARTS_NEEDED", "SERVICE_DUE", "NEXT_SERVICE_DATE", "VISIT_FOR"],

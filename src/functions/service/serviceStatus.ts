@@ -29,18 +29,39 @@ export function serviceStatus(as_of: any[][], due_date: any[][], warn?: any[][],
 }
 
 export const about: About = {
+  gives: "text",
   rule: "more than grace days late: overdue; 1 to grace days late: in grace; 0 to warn days before: due soon; earlier: ok",
   range: "Whole days. The due date itself is due soon.",
-  source: "Common practice, no source; 7 days of warning is an own planning default",
+  source: `Common practice, no source; warn: ${defaults.warn.source}; grace: ${defaults.grace.source}`,
   examples: [
-    { formula: '=OXYGEN.SERVICE_STATUS("2026-03-01","2026-03-05")', result: "due soon", note: "Four days before" },
-    { formula: '=OXYGEN.SERVICE_STATUS("2026-03-01","2026-04-05")', result: "ok" },
+    {
+      formula: '=OXYGEN.SERVICE_STATUS("2026-03-01","2026-03-05")',
+      result: "due soon",
+      note: "Four days before",
+      source: `4 is not above ${defaults.warn.value}`,
+    },
+    {
+      formula: '=OXYGEN.SERVICE_STATUS("2026-03-01","2026-04-05")',
+      result: "ok",
+      source: `35 is above ${defaults.warn.value}`,
+    },
+    {
+      formula: '=OXYGEN.SERVICE_STATUS("2026-03-01","2026-04-05",45)',
+      result: "due soon",
+      note: "The same with a longer warning",
+      source: "35 is not above 45",
+    },
     {
       formula: '=OXYGEN.SERVICE_STATUS("2026-03-10","2026-03-05",7,10)',
       result: "in grace",
       note: "Five days late, ten allowed",
+      source: "The rule stated",
     },
-    { formula: '=OXYGEN.SERVICE_STATUS("2026-03-10","2026-03-05")', result: "overdue" },
+    {
+      formula: '=OXYGEN.SERVICE_STATUS("2026-03-10","2026-03-05")',
+      result: "overdue",
+      source: "Five days late, none allowed",
+    },
   ],
   seeAlso: ["OVERDUE_DAYS", "SERVICE_DUE", "SERVICE_LIST", "VISIT_FOR"],
   caution: "Grace is for planning visits: where the maker's manual or a local rule allows none, enter 0.",

@@ -44,6 +44,7 @@ describe("HOURS_PER_DAY", () => {
     expect(errorOf(hoursPerDay, now, 1, now - 1, 2)).toMatch(/must be after/);
     expect(errorOf(hoursPerDay, now, 10, now + 1, 2)).toMatch(/last_hours 2 h is below first_hours 10 h/);
     expect(errorOf(hoursPerDay, now, 0, now + 2, 50)).toMatch(/25 h a day and a day has 24/);
+    expect(errorOf(hoursPerDay, now, 0, now + 2, 48.02)).toMatch(/24.01 h a day and a day has 24/);
   });
   test("inverse: at that rate the meter's next service falls where the rate says", () => {
     fc.assert(
@@ -85,5 +86,11 @@ describe("SERVICE_DUE", () => {
   test("by hand: hours first, then months first", () => {
     expect(oneCell(serviceDue, now, on("2026-01-31"), 3, 1000, 500, 1300, 20)).toBe(on("2026-03-11"));
     expect(oneCell(serviceDue, now, on("2026-01-31"), 1, 1000, 500, 1010, 2)).toBe(on("2026-02-28"));
+  });
+  test("a last date after as_of is refused: a wrong year would put the service off by a year", () => {
+    expect(errorOf(serviceDue, now, now + 1, 3, 1000, 500, 1300, 20)).toMatch(
+      /#VALUE! last_date 2026-03-02 is after as_of 2026-03-01; check the year/,
+    );
+    expect(oneCell(serviceDue, now, now, 3, 1000, 500, 1000, 20)).toBe(on("2026-03-26"));
   });
 });

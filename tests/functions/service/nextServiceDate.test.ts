@@ -26,7 +26,7 @@ test("harsh by hand: half of the 90 days from 1 January to 1 April is 45", () =>
 test("equals formulajs EDATE without the harsh factor; a harsher factor is never later", () => {
   fc.assert(
     fc.property(
-      fc.integer({ min: 36526, max: 80000 }),
+      fc.integer({ min: 36526, max: 73000 }),
       fc.integer({ min: 1, max: 120 }),
       evenly(0.01, 1),
       (last, months, harsh) => {
@@ -41,11 +41,18 @@ test("equals formulajs EDATE without the harsh factor; a harsher factor is never
   );
 });
 
-test("0 months, part months and harsh 0 or 93 are refused in words; serial 60 is no day", () => {
+test("0 months, part months and harsh 0 or 93 are refused in words; a date of 1899 or 9999 is no last service", () => {
   expect(errorOf(nextServiceDate, 46000, 0)).toMatch(/#VALUE! months must be 1 months or more/);
   expect(errorOf(nextServiceDate, 46000, 1.5)).toMatch(/months must be a whole number/);
   expect(errorOf(nextServiceDate, 46000, 1, 0)).toMatch(/harsh must be above 0/);
   expect(errorOf(nextServiceDate, 46000, 1, 93)).toMatch(/harsh .*93% or 0.93/);
-  expect(errorOf(nextServiceDate, 60, 1)).toMatch(/last_date is 60, which is no date/);
-  expect(errorOf(nextServiceDate, on("9999-12-31"), 1)).toMatch(/after the year 9999/);
+  expect(errorOf(nextServiceDate, 60, 1)).toMatch(/#VALUE! last_date is 60/);
+  expect(errorOf(nextServiceDate, on("9999-12-31"), 1)).toMatch(/#VALUE! last_date is 2958465/);
+  expect(errorOf(nextServiceDate, on("2100-12-31"), "8000 years")).toMatch(/after the year 9999/);
+});
+
+test("a harsh factor above 1 is not read as a percent: 1.2 would put the service off", () => {
+  const words = errorOf(nextServiceDate, 46000, 3, 1.2);
+  expect(words).toMatch(/#VALUE! harsh 1.2 would lengthen the interval; .*such as 0.8/);
+  expect(words).not.toMatch(/percent|0\.012/);
 });

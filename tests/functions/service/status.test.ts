@@ -52,11 +52,13 @@ describe("OVERDUE_DAYS", () => {
 });
 
 describe("VISIT_FOR", () => {
-  const visit = (day: number, visits: unknown[], late?: number): any => {
+  const today = due - 40;
+  const visit = (day: number, visits: unknown[], late?: number, asOf = today): any => {
     const cell = visitFor(
+      [[asOf]],
       [[day]],
       visits.map((each) => [each]),
-      late === undefined ? undefined : [[late]],
+      ...(late === undefined ? [] : [[[late]]]),
     )[0]![0];
     return cell.basicValue ?? cell;
   };
@@ -68,15 +70,62 @@ describe("VISIT_FOR", () => {
     expect(visit(due, visits, 9)).toBe(due - 3);
     expect(visit(due, ["visits", ...visits])).toBe(due - 3);
   });
+  test("a visit that is past is no answer, one on the very day is", () => {
+    const visits = [due - 30, due + 3];
+    expect(visit(due, visits, undefined, due - 30)).toBe(due - 30);
+    expect(visit(due, visits, undefined, due - 29)).toMatchObject({
+      code: "#N/A",
+      message: "no visit from 2026-03-02 to 2026-03-31; the first one after is on 2026-04-03",
+    });
+  });
+  test("an overdue task gets the first visit to come, whatever their order", () => {
+    const visits = [due + 60, due - 30, due + 25, due + 90];
+    expect(visit(due, visits, undefined, due + 1)).toBe(due + 25);
+    // With 30 days of grace it is not overdue yet on the day after.
+    expect(visit(due, visits, 70, due + 1)).toBe(due + 60);
+    expect(visit(due, visits, 30, due + 31)).toBe(due + 60);
+    expect(visit(due, [due - 30], undefined, due + 9)).toMatchObject({
+      code: "#N/A",
+      message: "overdue since 2026-03-31, and no visit on or after 2026-04-09: plan one now",
+    });
+  });
+  test("agrees with a search day by day", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: -60, max: 60 }), { minLength: 1, maxLength: 6 }),
+        fc.integer({ min: -30, max: 30 }),
+        fc.integer({ min: 0, max: 20 }),
+        (offsets, asOf, late) => {
+          const visits = new Set(offsets);
+          const days = Array.from({ length: 121 }, (_, index) => index - 60).filter(
+            (day) => visits.has(day) && day >= asOf,
+          );
+          const wanted = late < asOf ? days[0] : days.filter((day) => day <= late).pop();
+          const got = visit(
+            due,
+            offsets.map((day) => due + day),
+            late,
+            due + asOf,
+          );
+          if (wanted === undefined) expect(got.code).toBe("#N/A");
+          else expect(got).toBe(due + wanted);
+        },
+      ),
+    );
+  });
   test("none in time is #N/A; a date written out is refused, not taken for a header", () => {
-    expect(visit(due, [due + 1])).toMatchObject({ code: "#N/A", message: "no visit on or before 2026-03-31" });
-    expect(visit(due, [due + 3], 2)).toMatchObject({
-      message: "no visit on or before 2026-04-02, 2 days after the due date",
+    expect(visit(due, [today - 1])).toMatchObject({
+      code: "#N/A",
+      message: "no visit on or after 2026-02-19: plan one by 2026-03-31",
     });
     expect(visit(due, ["March 1", due - 9])).toMatchObject({
       code: "#VALUE!",
       message: expect.stringContaining('visit_dates row 1 "March 1" is text, not a date'),
     });
-    expect(errorOf(visitFor, due, undefined)).toMatch(/#VALUE! visit_dates is blank/);
+    expect(errorOf(visitFor, today, due, undefined)).toMatch(/#VALUE! visit_dates is blank/);
+  });
+  test("one list of visits serves a column of due dates", () => {
+    const result = visitFor([[today]], [[due], [due + 8]], [[due - 1], [due + 7]]);
+    expect(result.map((line) => line[0].basicValue)).toEqual([due - 1, due + 7]);
   });
 });

@@ -49,15 +49,15 @@ const partRoom = 12;
 
 /** Where the parts of a site's sheet stand, for the order. */
 export const partCells = (sheet: string): { parts: string; quantities: string } => ({
-  parts: `'${sheet}'!$G$${listRow + 1}:$G$${listRow + partRoom - 1}`,
-  quantities: `'${sheet}'!$H$${listRow + 1}:$H$${listRow + partRoom - 1}`,
+  parts: `'${sheet}'!$H$${listRow + 1}:$H$${listRow + partRoom - 1}`,
+  quantities: `'${sheet}'!$I$${listRow + 1}:$I$${listRow + partRoom - 1}`,
 });
 /** TRUE if the list of a site's sheet refuses an input; no service at all (#N/A) is an answer. */
 export const isRefused = (sheet: string): string => `IFERROR(ERROR.TYPE('${sheet}'!$A$${listRow})=3,FALSE)`;
 /** The state of each service of the list. */
 export const stateCells = (sheet: string): string => `'${sheet}'!$D$${listRow + 1}:$D$${listRow + listRoom - 1}`;
 
-const rule = (words: string): CellDescription[] => headingRow(words, 8);
+const rule = (words: string): CellDescription[] => headingRow(words, 9);
 
 const taskRow = (task: Task | undefined): CellDescription[] => {
   const [name, lastDate, months, lastHours, intervalHours, part, quantity] = task ?? [];
@@ -69,6 +69,7 @@ const taskRow = (task: Task | undefined): CellDescription[] => {
     number(months, formats.whole),
     number(lastHours, formats.whole),
     number(intervalHours, formats.whole),
+    intervalHours == null ? tableInput() : tableInput("=$C$7+(FromDay-$B$7)*$B$8", { format: formats.whole }),
     intervalHours == null ? tableInput() : tableInput("=$B$8", { format: formats.oneDecimal }),
     part == null ? tableInput() : tableInput(part),
     number(quantity, "General"),
@@ -82,13 +83,13 @@ const ifListed = (formula: string): string => `=IF(ROWS(A${listRow}#)=1,"",${for
 
 export const serviceSheet = ({ sheet, site, harsh, why, readings, tasks }: SiteService): SheetDescription => ({
   name: sheet,
-  columns: [34, 24, 12, 16, 16, 13, 26, 12],
+  columns: [34, 24, 12, 16, 16, 13, 13, 26, 12],
   tab: tabColours.result,
   freezeAt: "A4",
   print: { orientation: "landscape", pagesHigh: 1 },
   cells: {
     A1: title(`Service at ${site}`),
-    A2: text("Tasks and intervals come from the maker's manual; these are invented.", { across: 8 }),
+    A2: text("Tasks and intervals come from the maker's manual; these are invented.", { across: 9 }),
     A3: link("Start!A1", "Back to the start"),
     ...block("A5", [
       rule("Running time and conditions"),
@@ -143,20 +144,28 @@ export const serviceSheet = ({ sheet, site, harsh, why, readings, tasks }: SiteS
       [
         text(
           "By months, by running hours, or whichever comes first. Leave a rule's cells empty where it doesn't count; don't leave a row between.",
-          { across: 8 },
+          { across: 9 },
         ),
       ],
-      ["task", "last done", "months", "meter then, h", "every … hours", "h/day", "part", "quantity"].map((words) =>
-        tableHeader(words),
-      ),
+      [
+        "task",
+        "last done",
+        "months",
+        "meter then, h",
+        "every … hours",
+        "meter now, h",
+        "h/day",
+        "part",
+        "quantity",
+      ].map((words) => tableHeader(words)),
       ...Array.from({ length: taskRoom }, (_, at) => taskRow(tasks[at])),
     ]),
     ...block(`A${listRow - 2}`, [rule("What is due, and the parts for it")]),
     [`A${listRow - 1}`]: note(
       "Days from the sheet Quarter. An overdue task stands once, with the day it was due; after it is done, enter the day above.",
-      { across: 8 },
+      { across: 9 },
     ),
-    [`A${listRow}`]: table(`=OXYGEN.SERVICE_LIST(A${firstTask}:H${lastTask},FromDay,ToDay,$B$9)`, {
+    [`A${listRow}`]: table(`=OXYGEN.SERVICE_LIST(A${firstTask}:I${lastTask},FromDay,ToDay,$B$9)`, {
       spill: { room: listRoom, formats: [formats.date, undefined, formats.whole] },
       align: "left",
     }),
@@ -166,11 +175,11 @@ export const serviceSheet = ({ sheet, site, harsh, why, readings, tasks }: SiteS
       spill: { room: listRoom - 1 },
     }),
     [`E${listRow}`]: tableHeader("do it on the visit of"),
-    [`E${listRow + 1}`]: tableCell(ifListed(`IFNA(OXYGEN.VISIT_FOR(${dates},Visits,GraceDays),"none in time")`), {
+    [`E${listRow + 1}`]: tableCell(ifListed(`IFNA(OXYGEN.VISIT_FOR(AsOf,${dates},Visits,GraceDays),"none in time")`), {
       align: "center",
       spill: { room: listRoom - 1, formats: [formats.date] },
     }),
-    [`G${listRow}`]: table(`=OXYGEN.PARTS_NEEDED(A${firstTask}:H${lastTask},FromDay,ToDay,$B$9)`, {
+    [`H${listRow}`]: table(`=OXYGEN.PARTS_NEEDED(A${firstTask}:I${lastTask},FromDay,ToDay,$B$9)`, {
       spill: { room: partRoom, formats: [undefined, "General"] },
     }),
   },
@@ -195,7 +204,7 @@ export const serviceSheet = ({ sheet, site, harsh, why, readings, tasks }: SiteS
     {
       range: `D${firstTask}:D${lastTask}`,
       ...numberRule("Meter then", {
-        words: "Hour meter when it was last done, for the record.",
+        words: "Hour meter when it was last done.",
         least: 0,
         most: 1000000,
         unit: "h",
@@ -214,6 +223,16 @@ export const serviceSheet = ({ sheet, site, harsh, why, readings, tasks }: SiteS
     },
     {
       range: `F${firstTask}:F${lastTask}`,
+      ...numberRule("Meter now", {
+        words: "Hour meter on the first day of the quarter: the cells reckon it from the last reading above.",
+        least: 0,
+        most: 1000000,
+        unit: "h",
+      }),
+      blankPasses: true,
+    },
+    {
+      range: `G${firstTask}:G${lastTask}`,
       ...numberRule("Hours a day", {
         words: "Running time a day where hours count: =$B$8 takes it from above.",
         least: 0.01,
@@ -223,13 +242,13 @@ export const serviceSheet = ({ sheet, site, harsh, why, readings, tasks }: SiteS
       blankPasses: true,
     },
     {
-      range: `G${firstTask}:G${lastTask}`,
+      range: `H${firstTask}:H${lastTask}`,
       rule: { kind: "textLength", most: 30 },
       prompt: { title: "Part", words: "Part that each service takes, named as on the sheet Quarter; empty if none." },
       refusal: { title: "Part", words: "Enter a name of up to 30 letters." },
     },
     {
-      range: `H${firstTask}:H${lastTask}`,
+      range: `I${firstTask}:I${lastTask}`,
       ...numberRule("Quantity", { words: "How many of the part each service takes.", least: 0.01, most: 1000 }),
       blankPasses: true,
     },

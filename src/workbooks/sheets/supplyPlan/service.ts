@@ -28,6 +28,7 @@ type Task = readonly [
   months: number,
   lastHours?: number,
   interval?: number,
+  hoursNow?: number,
   perDay?: number,
   part?: string,
   quantity?: number,
@@ -35,13 +36,13 @@ type Task = readonly [
 
 /** Invented tasks and intervals. */
 const tasks: readonly Task[] = [
-  ["Air intake filters", firstDay - 20, 1, undefined, undefined, undefined, "intake filter", 4],
-  ["Compressor oil", firstDay - 46, 6, 9120, 1500, 22, "oil [L]", 18],
+  ["Air intake filters", firstDay - 20, 1, undefined, undefined, undefined, undefined, "intake filter", 4],
+  ["Compressor oil", firstDay - 46, 6, 9120, 1500, 10130, 22, "oil [L]", 18],
   ["Purity check against a meter", firstDay - 25, 1],
-  ["Drive belts", firstDay - 100, 6, 8200, 3000, 22, "belt", 4],
+  ["Drive belts", firstDay - 100, 6, 8200, 3000, 10130, 22, "belt", 4],
   ["Relief valves: look and test", firstDay - 280, 12],
-  ["Oxygen meter: calibrate", firstDay - 150, 6, undefined, undefined, undefined, "sensor", 1],
-  ["Generator oil and filter", firstDay - 8, 6, 4210, 250, 8, "oil filter", 2],
+  ["Oxygen meter: calibrate", firstDay - 150, 6, undefined, undefined, undefined, undefined, "sensor", 1],
+  ["Generator oil and filter", firstDay - 8, 6, 4210, 250, 4276, 8, "oil filter", 2],
   ["Transfer hoses: look, date", firstDay - 65, 3],
 ];
 
@@ -59,6 +60,9 @@ const taskLine = (index: number): CellDescription[] => {
     mayStayEmpty(wholeEntry("Months", "Months from one to the next; blank if only hours count.", 1, 240)),
     mayStayEmpty(numberEntry("Last hours", "Hour meter when it was last done; blank if months count.", 0, 1e6)),
     mayStayEmpty(numberEntry("Interval hours", "Running hours from one to the next.", 1, 1e6)),
+    mayStayEmpty(
+      numberEntry("Hours now", "Hour meter on the first day of the plan; blank if only months count.", 0, 1e6),
+    ),
     mayStayEmpty(numberEntry("Hours a day", "Average running hours a day.", 0.1, 24)),
     wordsEntry("Part", "Part used each time; blank if none."),
     mayStayEmpty(numberEntry("Quantity", "How many each time.", 0, 10000)),
@@ -66,6 +70,7 @@ const taskLine = (index: number): CellDescription[] => {
   const looks = [
     undefined,
     formats.date,
+    formats.whole,
     formats.whole,
     formats.whole,
     formats.whole,
@@ -78,28 +83,28 @@ const taskLine = (index: number): CellDescription[] => {
       tableInput(task[column], { validation, ...(looks[column] ? { format: looks[column] } : {}) }),
     ),
     tableCell(
-      `=IF(A${row}="","",MIN(IF(C${row}="",99999,OXYGEN.NEXT_SERVICE_DATE(B${row},C${row},Harsh)),IF(OR(E${row}="",F${row}=""),99999,B${row}+INT(Harsh*E${row}/F${row}))))`,
+      `=IF(A${row}="","",MIN(IF(C${row}="",99999,OXYGEN.NEXT_SERVICE_DATE(B${row},C${row},Harsh)),IF(OR(E${row}="",G${row}=""),99999,IF(F${row}="",B${row}+INT(Harsh*E${row}/G${row}),OXYGEN.NEXT_SERVICE_BY_HOURS(FirstDay,D${row},E${row},F${row},G${row},Harsh)))))`,
       { format: formats.date, align: "right" },
     ),
-    tableCell(`=IF(A${row}="","",OXYGEN.SERVICE_STATUS(AsOf,I${row},WarnDays,Grace))`, { align: "center" }),
+    tableCell(`=IF(A${row}="","",OXYGEN.SERVICE_STATUS(AsOf,J${row},WarnDays,Grace))`, { align: "center" }),
   ];
 };
 
 /** What is due in the sixty days, and the parts for it. */
 export const service: SheetDescription = {
   name: "Service calendar",
-  columns: [30, 12, 12, 10, 10, 10, 15, 10, 13, 13],
+  columns: [30, 12, 12, 10, 10, 11, 10, 15, 10, 13, 13],
   tab: tabColours.result,
   freezeAt: "A4",
   print: { pagesHigh: 1 },
   cells: {
     A1: title("Service calendar"),
     A2: subtitle(
-      "Every task counts from the day it was last done; where months and hours are given, whichever comes first.",
-      { across: 10 },
+      "Months count from the day it was last done, hours from the meter on the plan's first day; whichever comes first.",
+      { across: 11 },
     ),
     ...block("A4", [
-      headingRow("Rules", 10),
+      headingRow("Rules", 11),
       [
         label("Share of the intervals left by dust and heat"),
         input(0.8, {
@@ -113,7 +118,7 @@ export const service: SheetDescription = {
           ),
         }),
         unit("share"),
-        note("Own planning figure.", { across: 7 }),
+        note("Own planning figure.", { across: 8 }),
       ],
       [
         label("Warn before"),
@@ -141,6 +146,7 @@ export const service: SheetDescription = {
         "Months",
         "Hours at last",
         "Interval [h]",
+        "Hours now",
         "Runs [h/day]",
         "Part",
         "Quantity",
@@ -155,9 +161,9 @@ export const service: SheetDescription = {
       "Dates count the shares above. A task already overdue stands first, once, with the date it was due.",
       { across: 6 },
     ),
-    [`G${listRow - 2}`]: heading("Parts for it"),
-    [`H${listRow - 2}`]: heading(),
+    [`H${listRow - 2}`]: heading("Parts for it"),
     [`I${listRow - 2}`]: heading(),
+    [`J${listRow - 2}`]: heading(),
     [`D${listRow - 2}`]: heading(),
     [`A${listRow}`]: table(
       "=LET(list,OXYGEN.SERVICE_LIST(ServiceTasks,FirstDay,FirstDay+59,Harsh),INDEX(list,SEQUENCE(ROWS(list)),{2,1,3}))",
@@ -165,19 +171,19 @@ export const service: SheetDescription = {
         spill: { formats: [undefined, formats.date, formats.whole], room: 41 },
       },
     ),
-    [`G${listRow}`]: table("=OXYGEN.PARTS_NEEDED(ServiceTasks,FirstDay,FirstDay+59,Harsh)", {
+    [`H${listRow}`]: table("=OXYGEN.PARTS_NEEDED(ServiceTasks,FirstDay,FirstDay+59,Harsh)", {
       spill: { formats: [undefined, formats.whole], room: 12 },
     }),
-    [`G${listRow + 14}`]: caution(
+    [`H${listRow + 14}`]: caution(
       "Caution: the maker's manual sets tasks and intervals. De-energise, vent and warm before opening anything; oxygen-clean parts only.",
       { across: 4 },
     ),
   },
   conditional: [
-    { range: `J${firstRow}:J${lastRow}`, when: `=J${firstRow}="overdue"`, mark: "danger", last: true },
+    { range: `K${firstRow}:K${lastRow}`, when: `=K${firstRow}="overdue"`, mark: "danger", last: true },
     {
-      range: `J${firstRow}:J${lastRow}`,
-      when: `=OR(J${firstRow}="due soon",J${firstRow}="in grace")`,
+      range: `K${firstRow}:K${lastRow}`,
+      when: `=OR(K${firstRow}="due soon",K${firstRow}="in grace")`,
       mark: "attention",
     },
     {
@@ -188,5 +194,5 @@ export const service: SheetDescription = {
   ],
 };
 
-export const serviceNames = { ServiceTasks: `Service calendar!A${firstRow}:H${lastRow}` };
+export const serviceNames = { ServiceTasks: `Service calendar!A${firstRow}:I${lastRow}` };
 export const serviceListCell = `A${listRow}`;
