@@ -38,7 +38,7 @@ module.exports = {
     only(
       "check",
       "check",
-      ["check", "catalogue", "cells"],
+      ["check", "catalogue", "cells", "models"],
       "the check traces kinds through the formulas of a workbook",
     ),
     only(
