@@ -11,8 +11,8 @@ const { BundledLicences } = require("./src/tooling/bundledLicences");
 const dist = path.resolve(__dirname, "dist");
 const officeFiles = path.dirname(require.resolve("@microsoft/office-js/dist/office.js"));
 
-/** The host written in the committed manifests; OXYGEN_HOST puts another in its place. */
-const developmentHost = "https://localhost:3000";
+/** The host written in the committed manifests and in functions.json; OXYGEN_HOST puts another in its place. */
+const { host: developmentHost } = require("./src/catalogue/developmentHost.json");
 const host = (process.env.OXYGEN_HOST || developmentHost).replace(/\/+$/, "");
 const onHost = (content) => content.toString().split(developmentHost).join(host);
 

@@ -1,13 +1,19 @@
+import { type AmountUnit, amountUnits } from "../models/amounts";
 import { choice } from "./text";
+import { spelt } from "./units";
 
-/** What an amount of oxygen may be stated in. */
-export const amountUnits = ["liquid L", "liquid gal", "gas L", "gas m3", "gas ft3", "kg", "lb"] as const;
-type AmountUnit = (typeof amountUnits)[number];
-
-const litreSpellings = ["l", "litre", "litres", "liter", "liters"];
-const gallonSpellings = ["gal", "gallon", "gallons", "us gal", "usgal", "us gallon", "us gallons"];
-const cubicMetreSpellings = ["m3", "m³", "cubic metre", "cubic metres", "cubic meter", "cubic meters", "cum"];
-const cubicFootSpellings = ["ft3", "ft³", "cubic foot", "cubic feet", "cu ft", "cuft"];
+const words = (names: string): string[] => names.toLowerCase().split(" ");
+const litreSpellings = words(spelt.litre);
+const gallonSpellings = [...words(spelt.gallon), "us gal", "us gallon", "us gallons"];
+const cubicMetreSpellings = [
+  ...words(spelt.cubicMetre),
+  "m³",
+  "cubic metre",
+  "cubic metres",
+  "cubic meter",
+  "cubic meters",
+];
+const cubicFootSpellings = [...words(spelt.cubicFoot), "ft³", "cubic foot", "cubic feet", "cu ft"];
 
 /** "liquid gal", "gal liquid", "gal of liquid" … */
 const withState = (states: readonly string[], spellings: readonly string[]): string[] => {
@@ -28,8 +34,8 @@ const spellings: Readonly<Record<AmountUnit, readonly string[]>> = {
   "gas L": withState(gas, litreSpellings),
   "gas m3": withState(gas, cubicMetreSpellings),
   "gas ft3": withState(gas, cubicFootSpellings),
-  kg: ["kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes"],
-  lb: ["lbs", "pound", "pounds"],
+  kg: [...words(spelt.kilogram), "kgs", "kilo", "kilos", "kilogramme", "kilogrammes"],
+  lb: words(spelt.pound),
 };
 
 // Without a prototype, so that no name every object has is taken for a spelling.

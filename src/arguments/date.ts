@@ -1,5 +1,5 @@
 import { isErrorCell } from "../cells/cellValues";
-import { daysInMonth, epochSerial, lastDay, serialOfDay } from "../models/calendar";
+import { daysInMonth, epochSerial, firstSerial, lastDay, serialOfDay } from "../models/calendar";
 import {
   type CellArgument,
   type Failure,
@@ -10,9 +10,6 @@ import {
   refuseBlank,
   strangeCell,
 } from "./argument";
-
-/** Serial 61 is 1 March 1900, the first day on which Excel's serials and the calendar agree (ECMA-376, 1900 date base). */
-export const firstSerial = 61;
 
 const isoText = /^(\d{4})-(\d{2})-(\d{2})(?:[T ](\d{2}):(\d{2})(?::(\d{2}))?)?$/;
 

@@ -1,4 +1,5 @@
 import { defaults } from "../models/defaults";
+import { type Values } from "./eachCell";
 import { emptyDays, litres, litresPerDay } from "./quantity";
 
 /** What the functions of a standing vessel share, in order. */
@@ -11,13 +12,7 @@ export const holdingArguments = {
 };
 
 /** The same as the model takes it. */
-export const readHolding = (given: {
-  level: number;
-  capacity: number;
-  daily_draw: number;
-  empty_days: number;
-  daily_made: number;
-}) => ({
+export const readHolding = (given: Values<typeof holdingArguments>) => ({
   level: given.level,
   capacity: given.capacity,
   dailyDraw: given.daily_draw,

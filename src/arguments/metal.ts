@@ -1,7 +1,5 @@
+import { type Metal, metals } from "../models/metals";
 import { choice } from "./text";
-
-const metals = ["stainless", "aluminium", "copper"] as const;
-type Metal = (typeof metals)[number];
 
 // Without a prototype, so that no name every object has is taken for a spelling.
 const aliases = Object.assign(Object.create(null) as Record<string, Metal>, {
@@ -11,5 +9,5 @@ const aliases = Object.assign(Object.create(null) as Record<string, Metal>, {
   aluminum: "aluminium",
 } satisfies Record<string, Metal>);
 
-/** Metal that liquid cools; carbon steel is left out, since it is too brittle in the cold. */
+/** Metal that liquid cools. */
 export const metal = choice(metals, aliases);

@@ -1,6 +1,7 @@
 import { defaults } from "../models/defaults";
 import type { PlannedDelivery } from "../models/planChance";
-import { type StockPlanInput, isAbove, roomOn } from "../models/stockPlan";
+import { exceeds } from "../models/exceeds";
+import { type StockPlanInput, roomOn } from "../models/stockPlan";
 import { CellError, invalid } from "../cells/cellValues";
 import { formatNumber } from "./argument";
 import { type DailyAmount, DailyAmountsArgument, column } from "./column";
@@ -198,7 +199,7 @@ export function readPlanThatFits(given: GivenPlan): ReadPlan | CellError {
   const plan = readPlan(given);
   if (plan instanceof CellError) return plan;
   const room = roomOn(plan.plants, plan.firstDate);
-  return isAbove(plan.opening, room) ? aboveRoom(plan.opening, room, plan.firstDate) : plan;
+  return exceeds(plan.opening, room) ? aboveRoom(plan.opening, room, plan.firstDate) : plan;
 }
 
 export const tooLarge = (): CellError =>

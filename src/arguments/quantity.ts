@@ -1,5 +1,6 @@
 import { type Kind } from "./kinds";
 import { type Default } from "../models/defaults";
+import { rounding } from "../models/exceeds";
 import { zeroCelsius } from "../models/referenceConditions";
 import * as z from "zod/mini";
 import { isErrorCell } from "../cells/cellValues";
@@ -87,7 +88,7 @@ interface Doubt {
 const unlimited: Limits = { min: -Number.MAX_VALUE, max: Number.MAX_VALUE, words: "a number" };
 
 const isRoundingApart = (value: number, other: number): boolean =>
-  Math.abs(value - other) <= 1e-12 * Math.max(1, Math.abs(other));
+  Math.abs(value - other) <= rounding * Math.max(1, Math.abs(other));
 
 /** The largest double below a number, so that "under 1" needs no flag of its own on the fast path. */
 const justBelow = (value: number): number => value - Math.abs(value) * Number.EPSILON * 0.5;

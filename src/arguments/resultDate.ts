@@ -1,6 +1,5 @@
 import { type CellDate, type CellError, dateCell, dateTimeCell, invalid } from "../cells/cellValues";
-import { lastDay } from "../models/calendar";
-import { firstSerial } from "./date";
+import { firstSerial, lastDay } from "../models/calendar";
 
 /** A computed date-time for a cell, or words when no date of Excel stands for it; `what` begins the sentence. */
 export function dateTimeResult(serial: number, what: string): CellDate | CellError {

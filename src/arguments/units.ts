@@ -106,14 +106,24 @@ const per = (amounts: Spellings, times: Record<string, number>): Spellings => {
   return rates;
 };
 
-const liquidAmounts: Spellings = {
-  "L litre litres liter liters": 1,
-  mL: 0.001,
-  "m3 cum": 1000,
-  "gal gallon gallons usgal": gallon,
+/** Spellings that amounts of oxygen are also stated in beside a state: "liquid gal". */
+export const spelt = {
+  litre: "L litre litres liter liters",
+  gallon: "gal gallon gallons usgal",
+  cubicMetre: "m3 cum",
+  cubicFoot: "ft3 cuft",
+  kilogram: "kg kilogram kilograms",
+  pound: "lb lbs pound pounds",
 };
-const volumes: Spellings = { "m3 cum": 1000, "ft3 cuft": cubicFoot };
-const gasAmounts: Spellings = { "L litre litres liter liters": 1, mL: 0.001, ...volumes };
+
+const liquidAmounts: Spellings = {
+  [spelt.litre]: 1,
+  mL: 0.001,
+  [spelt.cubicMetre]: 1000,
+  [spelt.gallon]: gallon,
+};
+const volumes: Spellings = { [spelt.cubicMetre]: 1000, [spelt.cubicFoot]: cubicFoot };
+const gasAmounts: Spellings = { [spelt.litre]: 1, mL: 0.001, ...volumes };
 const hourNames = "h hr hour";
 const dayNames = "d day";
 const minuteNames = "min minute";
@@ -138,9 +148,9 @@ export const measures = {
   }),
   vesselVolume: measure("water volume", "a volume", "L", "L, m3 or ft3", () => gasAmounts),
   room: measure("room volume", "a room volume", "m³", "m3 or ft3", () => ({
-    "m3 cum": 1,
-    "ft3 cuft": cubicFoot / 1000,
-    "L litre litres liter liters": 0.001,
+    [spelt.cubicMetre]: 1,
+    [spelt.cubicFoot]: cubicFoot / 1000,
+    [spelt.litre]: 0.001,
   })),
   makeRate: measure("make rate", "a make rate", "L/h", "L/h, L/day or gal/day", () => per(liquidAmounts, hourly)),
   dailyLiquid: measure("liquid a day", "a daily amount of liquid", "L/day", "L/day, L/h or gal/day", () =>
@@ -170,10 +180,10 @@ export const measures = {
     per(gasAmounts, { [minuteNames]: 1 / 1440, [hourNames]: 1 / 24, [dayNames]: 1 }),
   ),
   mass: measure("mass", "a mass", "kg", "kg or lb", () => ({
-    "kg kilogram kilograms": 1,
+    [spelt.kilogram]: 1,
     "g gram grams": 0.001,
     "t tonne tonnes": 1000,
-    "lb lbs pound pounds": pound,
+    [spelt.pound]: pound,
   })),
   gaugePressure: measure(
     "gauge pressure",

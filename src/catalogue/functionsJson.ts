@@ -1,11 +1,9 @@
 import type { IEnum } from "custom-functions-metadata/lib/parseTree";
+import { host } from "./developmentHost.json";
 import type { ReadFunction } from "./readCatalogue";
 
-/** Where Excel finds the help page of a function; the build puts the add-in's own host in front. */
+/** Where Excel finds the help page of a function; the build puts the host it is served from in place of the development host. */
 const helpPath = (id: string): string => `/help.html#${id}`;
-
-/** The host written into functions.json and the manifests; the build replaces it when the add-in is served elsewhere. */
-const developmentHost = "https://localhost:3000";
 
 const enumId = (id: string, argument: string): string => `${id}_${argument}`.toUpperCase();
 
@@ -32,7 +30,7 @@ export function functionsJson(found: readonly ReadFunction[]): object {
       id: record.id,
       name: record.id,
       description: record.description,
-      helpUrl: `${developmentHost}${helpPath(record.id)}`,
+      helpUrl: `${host}${helpPath(record.id)}`,
       parameters,
       result: metadata.result,
       options: metadata.options,

@@ -1,30 +1,21 @@
 import type { Example } from "../arguments/about";
+import { exampleResult } from "./exampleResult";
 import { groups } from "./groups";
 import { signature } from "./readmeTable";
 import type { FunctionRecord } from "./record";
-import { holdsDates, shownValue } from "./shownValue";
 
 const escaped = (text: string): string =>
   text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
 
-/** A table function's first row is its header; a spilled range has none. */
-const resultOf = ({ result }: Example, { unit, table }: FunctionRecord["result"]): string => {
-  if (Array.isArray(result)) {
-    const [head, rows] = table ? [result[0] ?? [], result.slice(1)] : [undefined, result];
-    const heading = (column: number): string => (head ? String(head[column] ?? "") : unit);
-    const headRow = head
-      ? `<thead><tr>${head.map((cell) => `<th scope="col">${escaped(String(cell))}</th>`).join("")}</tr></thead>`
-      : "";
-    return `<div class="scroll" tabindex="0" role="group" aria-label="Result table"><table>${headRow}<tbody>${rows
-      .map(
-        (row) =>
-          `<tr>${row.map((cell, column) => `<td>${escaped(shownValue(cell, heading(column)))}</td>`).join("")}</tr>`,
-      )
-      .join("")}</tbody></table></div>`;
-  }
-  if (typeof result === "object") return `<b>${escaped(result.error)}</b> ${escaped(result.words)}`;
-  const measure = unit === "" || holdsDates(unit) ? "" : ` ${unit}`;
-  return `<b>${escaped(shownValue(result, unit) + measure)}</b>`;
+const resultOf = (example: Example, result: FunctionRecord["result"]): string => {
+  const shown = exampleResult(example, result);
+  if (shown.kind === "value") return `<b>${escaped(shown.text)}</b>`;
+  if (shown.kind === "error") return `<b>${escaped(shown.code)}</b> ${escaped(shown.words)}`;
+  const head = shown.head
+    ? `<thead><tr>${shown.head.map((cell) => `<th scope="col">${escaped(cell)}</th>`).join("")}</tr></thead>`
+    : "";
+  const rows = shown.rows.map((row) => `<tr>${row.map((cell) => `<td>${escaped(cell)}</td>`).join("")}</tr>`).join("");
+  return `<div class="scroll" tabindex="0" role="group" aria-label="Result table"><table>${head}<tbody>${rows}</tbody></table></div>`;
 };
 
 const exampleEntry = (example: Example, result: FunctionRecord["result"]): string =>

@@ -1,3 +1,4 @@
+import { firstSentence } from "./firstSentence";
 import { groups } from "./groups";
 import type { FunctionRecord } from "./record";
 
@@ -15,7 +16,6 @@ export function signature(record: FunctionRecord): string {
   return `${record.id}(${parts.join(", ")})`;
 }
 
-const firstSentence = (words: string): string => /^.*?\.(?=\s|$)/.exec(words)?.[0] ?? words;
 const cell = (words: string): string => words.replace(/\|/g, "\\|");
 
 function tableOf(records: readonly FunctionRecord[]): string {

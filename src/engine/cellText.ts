@@ -1,16 +1,18 @@
 import { isoDate } from "../catalogue/shownValue";
 import { isCellDate } from "../cells/cellValues";
+import { firstSerial } from "../models/calendar";
 import { isEngineError, type EngineValue } from "./engineValue";
 
 /** A number with the 15 significant digits Excel keeps, so that 0.1 + 0.2 prints as 0.3. */
 export const fifteenDigits = (value: number): number => Number(value.toPrecision(15));
 
 /**
- * A date serial as yyyy-mm-dd, or yyyy-mm-dd hh:mm when its number format shows hours. Serials below 61 (before March
+ * A date serial as yyyy-mm-dd, or yyyy-mm-dd hh:mm when its number format shows hours. Serials below the first (before March
  * 1900, where Excel's calendar is off by a day) and bare times stay numbers.
  */
 export const dateText = (serial: number, format: string): string => {
-  if (serial < 61 || !/[yd]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]/g, ""))) return String(fifteenDigits(serial));
+  if (serial < firstSerial || !/[yd]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]/g, "")))
+    return String(fifteenDigits(serial));
   return isoDate(serial, /h/i.test(format));
 };
 

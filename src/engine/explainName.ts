@@ -1,19 +1,22 @@
 import { callsIn, nodesIn, parseFormula, type FormulaNode } from "../cells/formulaTree";
-import { editDistance } from "../models/nearestName";
+import { nearestName } from "../models/nearestName";
 
-/** The known name that is nearest to a mistyped one, if it is near enough to be meant. */
-const nearest = (name: string, known: readonly string[]): string | undefined => {
-  let best: string | undefined;
-  let least = Math.max(2, Math.floor(name.length / 4)) + 1;
-  for (const candidate of known) {
-    if (Math.abs(candidate.length - name.length) >= least) continue;
-    const distance = editDistance(name, candidate);
-    if (distance < least) {
-      least = distance;
-      best = candidate;
-    }
+/** The known function that a mistyped name most likely means; names of one namespace are compared without it. */
+const meantBy = (name: string, known: readonly string[]): string | undefined => {
+  const namespace = name.slice(0, name.indexOf(".") + 1);
+  const family = namespace === "" ? [] : known.filter((other) => other.startsWith(namespace));
+  if (family.length > 0) {
+    const tail = name.slice(namespace.length);
+    if (known.includes(tail)) return tail;
+    const nearest = nearestName(
+      tail,
+      family.map((other) => other.slice(namespace.length)),
+    );
+    return nearest && namespace + nearest;
   }
-  return best;
+  const wholeName = new Map(known.map((other) => [other.slice(other.indexOf(".") + 1), other]));
+  for (const other of known) wholeName.set(other, other);
+  return wholeName.get(nearestName(name, [...wholeName.keys()]) ?? "");
 };
 
 /** Names that LET and LAMBDA declare somewhere in the formula, and TRUE and FALSE. */
@@ -47,15 +50,7 @@ export const explainName = (
   for (const { name } of callsIn(tree)) {
     const upper = name.toUpperCase();
     if (known.has(upper) || declared.has(upper)) continue;
-    const [namespace] = upper.split(".");
-    const family = upper.includes(".") ? knownFunctions.filter((other) => other.startsWith(`${namespace}.`)) : [];
-    const bare = knownFunctions.find((other) => other.endsWith(`.${upper}`));
-    const endOf = new Map(knownFunctions.map((other) => [other.slice(other.indexOf(".") + 1), other]));
-    const meant =
-      bare ??
-      nearest(upper, family) ??
-      nearest(upper, knownFunctions) ??
-      endOf.get(nearest(upper, [...endOf.keys()]) ?? "");
+    const meant = meantBy(upper, knownFunctions);
     return `no function ${upper}${meant ? `; did you mean ${meant}?` : ""}`;
   }
   for (const node of nodesIn(tree)) {

@@ -62,7 +62,8 @@ export function vaporiserDuty(flow: number, gasCelsius: number, pressure: number
 }
 
 /** What an amount of oxygen may be stated in. */
-export type AmountUnit = "liquid L" | "liquid gal" | "gas L" | "gas m3" | "gas ft3" | "kg" | "lb";
+export const amountUnits = ["liquid L", "liquid gal", "gas L", "gas m3", "gas ft3", "kg", "lb"] as const;
+export type AmountUnit = (typeof amountUnits)[number];
 
 /** Kilograms in one of a unit; liquid saturated at 1 atm, gas at 1 atm and a temperature [°C]. */
 function kilogramsIn(unit: AmountUnit, gasCelsius: number): number {

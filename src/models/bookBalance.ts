@@ -1,3 +1,4 @@
+import { rounding } from "./exceeds";
 import { exactSum } from "./exactSum";
 
 /** Closing stock less what the book says it should be, in the unit of the amounts; negative is missing. */
@@ -10,6 +11,6 @@ export function bookBalance(
   closing: number,
 ): number {
   const difference = exactSum([closing, -opening, -made, -received, drawn, lost]);
-  const noise = 1e-12 * Math.max(closing, opening, made, received, drawn, lost);
+  const noise = rounding * Math.max(closing, opening, made, received, drawn, lost);
   return Math.abs(difference) <= noise ? 0 : difference;
 }

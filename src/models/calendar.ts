@@ -1,5 +1,5 @@
 /**
- * Calendar arithmetic on serials of the 1900 date system, from serial 61 (1 March 1900) on. Serial 60 is the 29 February
+ * Calendar arithmetic on serials of the 1900 date system, from 1 March 1900 on. Serial 60 is the 29 February
  * 1900 that never was (ECMA-376, Date Representation), which is why earlier serials are left alone.
  */
 
@@ -11,6 +11,8 @@ export interface CalendarDay {
   readonly day: number;
 }
 
+/** 1 March 1900, the first day on which Excel's serials and the calendar agree (ECMA-376, 1900 date base). */
+export const firstSerial = 61;
 /** 9999-12-31, the last day of the 1900 date system (ECMA-376, Date Representation). */
 export const lastDay = 2958465;
 

@@ -1,4 +1,5 @@
 /** How long a stock lasts down a list of daily needs, and when to bring more. Amounts in any one unit. */
+import { rounding } from "./exceeds";
 import { RunningSum } from "./exactSum";
 import { roundUpThings } from "./wholeNumbers";
 
@@ -7,7 +8,7 @@ import { roundUpThings } from "./wholeNumbers";
  * a stock that ends with the list lasts as long as the list.
  */
 export function daysCovered(stock: number, needs: readonly number[], dailyLoss: number): number | undefined {
-  const noise = 1e-12 * stock;
+  const noise = rounding * stock;
   const used = new RunningSum();
   for (let day = 0; day < needs.length; day++) {
     const use = needs[day]! + dailyLoss;

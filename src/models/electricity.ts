@@ -1,4 +1,5 @@
 /** Electricity from the plug to the plant: currents, circuits, cables, generators and their fuel. */
+import { exceeds, rounding } from "./exceeds";
 import { horsepower } from "./unitFactors";
 
 /**
@@ -33,7 +34,7 @@ export const lineCurrent = (power: number, voltage: number, powerFactor: number,
 /** Smallest standard circuit [A] for a current [A], or undefined above the largest; floating noise does not lift it a size. */
 export function circuitFor(current: number, continuous: boolean): number | undefined {
   const wanted = current * (continuous ? continuousShare : 1);
-  return standardCircuits.find((size) => size >= wanted * (1 - 1e-12));
+  return standardCircuits.find((size) => !exceeds(wanted, size));
 }
 
 /** Resistance of a copper conductor [Ω/m] of an area [mm²] at its temperature [°C]. */
@@ -87,7 +88,7 @@ export function fuelBetween(
   fuelPoints: readonly number[],
 ): number | undefined {
   const last = loadPoints.length - 1;
-  const noise = 1e-12 * loadPoints[last]!;
+  const noise = rounding * loadPoints[last]!;
   if (loadShare < loadPoints[0]! - noise || loadShare > loadPoints[last]! + noise) return undefined;
   const upper = Math.max(
     1,

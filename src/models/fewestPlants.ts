@@ -1,5 +1,6 @@
 /** How many plants a stock plan takes. */
-import { type StockPlanInput, DayFlows, firstShortDate, isAbove, PlanDays, roomOn, stockPlan } from "./stockPlan";
+import { exceeds } from "./exceeds";
+import { type StockPlanInput, DayFlows, firstShortDate, PlanDays, roomOn, stockPlan } from "./stockPlan";
 
 /** The plan with another count of the first kind. */
 export const withCount = (input: StockPlanInput, count: number): StockPlanInput => ({
@@ -65,7 +66,7 @@ export function fewestPlants(input: StockPlanInput, most: number): number | "too
   const look = new QuickLook(input, most, noise);
   for (let count = 0; count <= most; count++) {
     const tried = withCount(input, count);
-    if (isAbove(input.opening, roomOn(tried.plants, input.firstDate)) || look.runsShort(count)) continue;
+    if (exceeds(input.opening, roomOn(tried.plants, input.firstDate)) || look.runsShort(count)) continue;
     if (firstShortDate(stockPlan(tried)!) === undefined) return count;
   }
   return undefined;

@@ -1,3 +1,4 @@
+import { rounding } from "./exceeds";
 import { countAtLevel, leftOver, poisson } from "./counts";
 
 /** Patients of one kind: their number is Poisson of `mean`, each takes `flow` [L/min]. */
@@ -20,9 +21,9 @@ function denominatorOf(x: number): number | undefined {
   let [older, q] = [0, 1];
   let rest = x;
   for (let step = 0; step < 20; step++) {
-    if (Math.abs(x - Math.round(x * q) / q) <= 1e-12 * x) return q;
+    if (Math.abs(x - Math.round(x * q) / q) <= rounding * x) return q;
     const fraction = rest - Math.floor(rest);
-    if (fraction < 1e-12) return undefined;
+    if (fraction < rounding) return undefined;
     rest = 1 / fraction;
     [older, q] = [q, Math.floor(rest) * q + older];
     if (q > 10000) return undefined;

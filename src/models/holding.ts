@@ -1,3 +1,4 @@
+import { rounding } from "./exceeds";
 import { gasDrawnForALitre } from "./amounts";
 
 // Liquid in L; what comes and goes in L/day.
@@ -34,7 +35,7 @@ export interface Holding {
 function netDraw({ capacity, dailyDraw, emptyDays, dailyMade }: Holding): number {
   const gone = dailyDraw + dailyLoss(capacity, emptyDays);
   const rest = gone - dailyMade;
-  return Math.abs(rest) <= 1e-12 * gone ? 0 : rest;
+  return Math.abs(rest) <= rounding * gone ? 0 : rest;
 }
 
 /** Days until empty; 0 when it is empty now, undefined when it does not run empty. */

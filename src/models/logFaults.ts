@@ -23,8 +23,11 @@ export interface LogFault {
 }
 
 const shown = (value: number): string => String(Number(value.toPrecision(5)));
-/** Floating noise is no fault. */
-const exceeds = (value: number, limit: number): boolean => value > limit + 1e-9 * Math.max(1, Math.abs(limit));
+/**
+ * Floating noise is no fault. A rise is a small difference of large levels, so it is noisier than what `exceeds` of the
+ * other models lets pass.
+ */
+const isFault = (value: number, limit: number): boolean => value > limit + 1e-9 * Math.max(1, Math.abs(limit));
 
 /**
  * Which dates belong to the longest rising series of the list, earlier rows first among equals: one wrong date is then
@@ -82,16 +85,16 @@ export function logFaults(readings: readonly Reading[], { capacity, mostRise, mo
     if (rising[index]) before = reading;
     else if (date !== undefined) add(reading, misplaced(reading, index));
     if (level === undefined) return;
-    if (exceeds(level, capacity)) {
+    if (isFault(level, capacity)) {
       add(reading, `level ${shown(level)} L is above the capacity of ${shown(capacity)} L`);
       return;
     }
     if (date === undefined || !rising[index]) return;
     if (last) {
       const rise = (level - last.level) / (date - last.date);
-      if (mostRise !== undefined && exceeds(rise, mostRise))
+      if (mostRise !== undefined && isFault(rise, mostRise))
         add(reading, `rises ${shown(rise)} L a day since row ${last.row}, faster than ${shown(mostRise)} L a day`);
-      if (mostFall !== undefined && exceeds(-rise, mostFall))
+      if (mostFall !== undefined && isFault(-rise, mostFall))
         add(reading, `falls ${shown(-rise)} L a day since row ${last.row}, faster than ${shown(mostFall)} L a day`);
     }
     last = { row, date, level };

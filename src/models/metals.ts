@@ -7,7 +7,9 @@ import {
   zeroCelsius,
 } from "./oxygen";
 
-export type Metal = "stainless" | "aluminium" | "copper";
+/** Metals that liquid cools; carbon steel is left out, since it is too brittle in the cold. */
+export const metals = ["stainless", "aluminium", "copper"] as const;
+export type Metal = (typeof metals)[number];
 
 /**
  * Specific heat, J/(kg·K): log₁₀ c = Σ aₖ·(log₁₀ T)^k, 4–300 K, curve fit within 5 %.

@@ -1,4 +1,5 @@
 /** Drain, pack and tie down: masses in kg, floors in m², lengths in m, liquid in L, times in days. */
+import { exceeds } from "./exceeds";
 import { foot, pound } from "./unitFactors";
 import { cutDownThings, roundUpThings } from "./wholeNumbers";
 
@@ -18,7 +19,7 @@ export interface PackedKind {
 }
 
 /** Sums of masses that should be exact, such as 0.1 + 0.2, may not fill a pallet that holds 0.3. */
-const fits = (sum: number, limit: number): boolean => sum <= limit * (1 + 1e-12);
+const fits = (sum: number, limit: number): boolean => !exceeds(sum, limit);
 
 /** Index of the first kind of which one unit exceeds a pallet, or -1. */
 export const tooLargeForPallet = (kinds: readonly PackedKind[], palletMass: number, palletFloor: number): number =>

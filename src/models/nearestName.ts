@@ -17,15 +17,28 @@ export function editDistance(from: string, to: string): number {
   return above[to.length]!;
 }
 
-/** The name most like what was typed: one that holds it or is held by it first, then the fewest edits, then list order. */
+const asWords = (name: string): string => `_${name.replace(/\./g, "_")}_`;
+
+/** One name has all the words of the other, in one run: CANNULA and CANNULA_FIO2, but not SUM and SUMMARY. */
+const holdsWords = (one: string, other: string): boolean =>
+  asWords(one).indexOf(asWords(other)) >= 0 || asWords(other).indexOf(asWords(one)) >= 0;
+
+/**
+ * The name that is most likely meant by a mistyped one: one that has its words or whose words it has first, then the
+ * fewest edits, then list order. Undefined where no name has its words or is within a third of its letters.
+ */
 export function nearestName(typed: string, names: readonly string[]): string | undefined {
+  const most = Math.max(1, Math.round(typed.length / 3));
   let nearest: string | undefined;
   let least = Infinity;
   for (const name of names) {
-    const inside = typed.length >= 3 && (name.includes(typed) || typed.includes(name));
-    const distance = editDistance(typed, name) - (inside ? 100 : 0);
-    if (distance < least) {
-      least = distance;
+    const related = typed.length >= 3 && holdsWords(typed, name);
+    if (!related && Math.abs(name.length - typed.length) > most) continue;
+    const distance = editDistance(typed, name);
+    if (!related && distance > most) continue;
+    const rank = distance - (related ? 1000 : 0);
+    if (rank < least) {
+      least = rank;
       nearest = name;
     }
   }

@@ -1,4 +1,5 @@
 /** What is read off the finished tables of stock plans. All liquid in litres. */
+import { rounding } from "./exceeds";
 import { exactSum } from "./exactSum";
 import { fitStraightLine } from "./leastSquares";
 import type { StockPlanDay } from "./stockPlan";
@@ -14,7 +15,7 @@ export interface PlanTotals extends Flows {
 /** Sum without sign, 0 where it is no more than the rounding of its terms. */
 function amiss(terms: readonly number[]): number {
   const sum = Math.abs(exactSum(terms));
-  return sum <= 1e-12 * exactSum(terms.map(Math.abs)) ? 0 : sum;
+  return sum <= rounding * exactSum(terms.map(Math.abs)) ? 0 : sum;
 }
 
 /** Under this a balance is rounding [L]. */

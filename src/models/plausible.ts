@@ -1,5 +1,5 @@
 import { zeroCelsius } from "./referenceConditions";
-import { lastDay } from "./calendar";
+import { firstSerial, lastDay } from "./calendar";
 
 /** Limits beyond which a cell is more likely a slip than a measurement. CONSTANTS lists them. */
 
@@ -75,7 +75,7 @@ export function oddDate(serial: number): string | undefined {
   }
   if (serial >= 1900 && serial <= 2100 && Number.isInteger(serial))
     return "looks like a year alone; enter day, month and year";
-  if (serial < 61) return "is a small number, not a date";
+  if (serial < firstSerial) return "is a small number, not a date";
   if (serial >= lastDay + 1) return "is too large for a date";
   return serial < firstPlausibleDay || serial >= lastPlausibleDay
     ? "is a date outside 2000 to 2099; check the year"

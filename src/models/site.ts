@@ -1,3 +1,5 @@
+import { exceeds } from "./exceeds";
+
 /** Tilt [°] of a floor that rises [m] over a level run [m]. */
 export const tiltAngle = (rise: number, run: number): number => (Math.atan2(rise, run) * 180) / Math.PI;
 
@@ -17,7 +19,8 @@ export const leastClearance = 1.8;
 export const mostTilt = 5;
 
 /** Floors that SITE_CHECK knows. */
-export type Surface = "concrete" | "stone" | "metal" | "gravel" | "soil" | "wood" | "plastic" | "tile" | "asphalt";
+export const surfaces = ["concrete", "stone", "metal", "gravel", "soil", "wood", "plastic", "tile", "asphalt"] as const;
+export type Surface = (typeof surfaces)[number];
 
 export interface SiteFinding {
   readonly item: string;
@@ -53,10 +56,10 @@ const surfaceFindings: Record<Surface, Pick<SiteFinding, "state" | "action">> = 
  * @param tilt °
  */
 export const siteFindings = (clearance: number, tilt: number, surface: Surface, ventilated: boolean): SiteFinding[] => [
-  clearance >= leastClearance - 1e-9
+  !exceeds(leastClearance, clearance)
     ? { item: "clearance", state: "ok", action: "keep 1.8 m (6 ft) free on every side, of people's belongings too" }
     : { item: "clearance", state: "not ok", action: "clear 1.8 m (6 ft) on every side, or move" },
-  tilt <= mostTilt + 1e-9
+  !exceeds(tilt, mostTilt)
     ? { item: "tilt", state: "ok", action: "keep it level; measure again when the ground has settled" }
     : { item: "tilt", state: "not ok", action: "level the floor to within 5°, or move" },
   { item: "surface", ...surfaceFindings[surface] },

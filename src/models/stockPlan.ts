@@ -227,6 +227,3 @@ export function stockPlan(input: StockPlanInput): StockPlanDay[] | undefined {
 /** Date of the first shortfall, or undefined. */
 export const firstShortDate = (rows: readonly StockPlanDay[]): number | undefined =>
   rows.find(({ short }) => short > 0)?.date;
-
-/** Above by more than floating noise. */
-export const isAbove = (amount: number, limit: number): boolean => amount > limit * (1 + 1e-12);

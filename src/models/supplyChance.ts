@@ -1,3 +1,4 @@
+import { rounding } from "./exceeds";
 import { binomial, chanceOver } from "./counts";
 
 /** Chance that at least `needed` of alike, independent units work: binomial; 0 if more are needed than there are. */
@@ -41,11 +42,11 @@ function sumsOf(outputs: readonly number[], availabilities: readonly number[], n
 /**
  * Chance that working units together meet a need: exact sum over every combination of units up and down. The units are
  * taken in two halves whose sums are listed in order, so that 30 unequal units need 2 × 2¹⁵ sums and not 2³⁰. A sum that
- * falls short of the need by rounding alone (1e-12 of the whole) meets it.
+ * falls short of the need by rounding alone meets it.
  */
 export function supplyChance(outputs: readonly number[], availabilities: readonly number[], need: number): number {
   const whole = outputs.reduce((total, output) => total + output, 0);
-  const noise = 1e-12 * Math.max(whole, need);
+  const noise = rounding * Math.max(whole, need);
   const half = outputs.length >> 1;
   const first = sumsOf(outputs.slice(0, half), availabilities.slice(0, half), noise / outputs.length);
   const second = sumsOf(outputs.slice(half), availabilities.slice(half), noise / outputs.length);

@@ -1,3 +1,4 @@
+import { rounding } from "./exceeds";
 import { cutDownThings } from "./wholeNumbers";
 
 // Liquid in L; the draw ratio is L drawn for each L filled, 1 or more.
@@ -41,15 +42,15 @@ export function fillOrder(
 ): VesselFill[] {
   const share = (index: number): number => Math.round((levels[index]! / capacities[index]!) * 1e12);
   const order = levels.map((_, index) => index).sort((a, b) => share(a) - share(b) || a - b);
-  const rounding = 1e-12 * stock;
+  const noise = rounding * stock;
   let left = stock;
   return order.map((index) => {
     const room = Math.max(0, capacities[index]! - levels[index]!);
     const available = Math.max(0, left - keep);
     const whole = room * drawRatio;
-    const fits = whole <= available + rounding;
+    const fits = whole <= available + noise;
     const draw = fits ? whole : available;
-    if (draw > 0) left = available - draw > rounding ? left - draw : keep;
+    if (draw > 0) left = available - draw > noise ? left - draw : keep;
     return { index, fill: fits ? room : draw / drawRatio, draw, stockAfter: left };
   });
 }

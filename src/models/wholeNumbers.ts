@@ -1,8 +1,10 @@
+import { rounding } from "./exceeds";
+
 /**
- * Distance from a whole number that is taken for floating noise: 1e-12 of the value, never more than a millionth, so
+ * Distance from a whole number that is taken for floating noise: the usual share of it, never more than a millionth, so
  * that a large value isn't rounded the wrong way.
  */
-const noise = (value: number): number => Math.min(1e-6, 1e-12 * Math.max(1, Math.abs(value)));
+const noise = (value: number): number => Math.min(1e-6, rounding * Math.max(1, Math.abs(value)));
 
 const withoutNoise = (value: number): number => {
   const nearest = Math.round(value);

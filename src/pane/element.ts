@@ -18,3 +18,6 @@ export const element = <Tag extends keyof HTMLElementTagNameMap>(
   made.append(...children.filter((child): child is Node | string => child !== null));
   return made;
 };
+
+/** An element that the page's own HTML holds. */
+export const byId = <Kind extends HTMLElement>(id: string): Kind => document.getElementById(id) as Kind;

@@ -1,4 +1,5 @@
 import type { FunctionRecord } from "../catalogue/record";
+import { firstSentence } from "../catalogue/firstSentence";
 import { groups as headings } from "../catalogue/groups";
 import { element } from "./element";
 
@@ -11,8 +12,6 @@ export interface FunctionList {
 }
 
 const titleOf = (group: string): string => headings.find(({ name }) => name === group)?.title ?? group;
-
-const firstSentence = (text: string): string => text.match(/^.*?[.;](?=\s|$)/)?.[0].replace(/[.;]$/, "") ?? text;
 
 /**
  * A list box with one tab stop: arrow keys, Home and End move, Enter or a click opens, Arrow up from the first

@@ -1,5 +1,5 @@
 import type { ArgumentRecord, Example, FunctionRecord } from "../catalogue/record";
-import { holdsDates, shownValue } from "../catalogue/shownValue";
+import { exampleResult } from "../catalogue/exampleResult";
 import { namespace } from "../cells/namespace";
 import { signature } from "../catalogue/readmeTable";
 import { element } from "./element";
@@ -18,40 +18,21 @@ const placeholderFormula = (record: FunctionRecord): string => {
   return `=${namespace}.${record.id}(${names.join(",")})`;
 };
 
-/** A table function's first row is its header; a spilled range has none. */
-const shownResult = (result: Example["result"], { unit, table }: FunctionRecord["result"]): Node => {
-  if (Array.isArray(result)) {
-    const [head, rows] = table ? [result[0] ?? [], result.slice(1)] : [undefined, result];
-    return element(
-      "div",
-      { class: "scroll", tabindex: "0", role: "group", "aria-label": "Result table" },
-      element(
-        "table",
-        {},
-        head
-          ? element(
-              "thead",
-              {},
-              element("tr", {}, ...head.map((cell) => element("th", { scope: "col" }, String(cell)))),
-            )
-          : null,
-        element(
-          "tbody",
-          {},
-          ...rows.map((row) =>
-            element(
-              "tr",
-              {},
-              ...row.map((cell, column) => element("td", {}, shownValue(cell, head ? String(head[column]) : unit))),
-            ),
-          ),
-        ),
-      ),
-    );
-  }
-  if (typeof result === "object") return element("span", {}, element("b", {}, result.error), ` ${result.words}`);
-  const measure = unit === "" || holdsDates(unit) ? "" : ` ${unit}`;
-  return element("b", {}, `${shownValue(result, unit)}${measure}`);
+const shownResult = (example: Example, result: FunctionRecord["result"]): Node => {
+  const shown = exampleResult(example, result);
+  if (shown.kind === "value") return element("b", {}, shown.text);
+  if (shown.kind === "error") return element("span", {}, element("b", {}, shown.code), ` ${shown.words}`);
+  const row = (cells: readonly Node[]): Node => element("tr", {}, ...cells);
+  return element(
+    "div",
+    { class: "scroll", tabindex: "0", role: "group", "aria-label": "Result table" },
+    element(
+      "table",
+      {},
+      shown.head ? element("thead", {}, row(shown.head.map((cell) => element("th", { scope: "col" }, cell)))) : null,
+      element("tbody", {}, ...shown.rows.map((cells) => row(cells.map((cell) => element("td", {}, cell))))),
+    ),
+  );
 };
 
 const part = (heading: string, ...content: (Node | string)[]): HTMLElement =>
@@ -80,7 +61,7 @@ const exampleEntry = (example: Example, record: FunctionRecord, actions: PageAct
     "div",
     { class: "example" },
     element("code", { class: "formula" }, example.formula),
-    element("div", { class: "result" }, "gives ", shownResult(example.result, record.result)),
+    element("div", { class: "result" }, "gives ", shownResult(example, record.result)),
     example.note ? element("div", { class: "note" }, example.note) : null,
     example.source ? element("div", { class: "note" }, `Value from: ${example.source}`) : null,
     element(

@@ -7,8 +7,7 @@ import { connectActiveCell, type ActiveCell } from "../excel/activeCell";
 import { makeFunctionList } from "./functionList";
 import { makeFunctionPage } from "./functionPage";
 import { makeSearch } from "./searchFunctions";
-
-const byId = <Kind extends HTMLElement>(id: string): Kind => document.getElementById(id) as Kind;
+import { byId } from "./element";
 
 const search = byId<HTMLInputElement>("search");
 const finder = byId("finder");

@@ -1,15 +1,10 @@
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import type { Worksheet } from "@univerjs/core";
 import { columnLetters } from "../cells/addresses";
+import { element } from "../pane/element";
 import { describeCell } from "./describeCell";
 import type { Grid } from "./grid";
 import type { SheetNotes } from "./openWorkbook";
-
-const element = <Name extends keyof HTMLElementTagNameMap>(name: Name, text = ""): HTMLElementTagNameMap[Name] => {
-  const made = document.createElement(name);
-  made.textContent = text;
-  return made;
-};
 
 /** The last row and column that hold anything, spilled results included; -1 for an empty sheet. */
 const usedSize = (grid: Grid, sheet: Worksheet): { lastRow: number; lastColumn: number } => {
@@ -33,26 +28,20 @@ const usedSize = (grid: Grid, sheet: Worksheet): { lastRow: number; lastColumn: 
 /** The used cells of a sheet as a plain table, for screen readers, printing and copying. */
 export const resultsTable = (grid: Grid, sheet: Worksheet, notes: SheetNotes | undefined): HTMLElement => {
   const { lastRow, lastColumn } = usedSize(grid, sheet);
-  if (lastRow < 0) return element("p", `The sheet ${sheet.getName()} is empty.`);
+  if (lastRow < 0) return element("p", {}, `The sheet ${sheet.getName()} is empty.`);
   const table = element("table");
-  table.append(element("caption", `Cells of the sheet ${sheet.getName()}`));
+  table.append(element("caption", {}, `Cells of the sheet ${sheet.getName()}`));
   const head = table.createTHead().insertRow();
-  const corner = element("th", "Row");
-  corner.scope = "col";
-  head.append(corner);
+  head.append(element("th", { scope: "col" }, "Row"));
   for (let column = 0; column <= lastColumn; column++) {
-    const heading = element("th", columnLetters(column));
-    heading.scope = "col";
-    head.append(heading);
+    head.append(element("th", { scope: "col" }, columnLetters(column)));
   }
   const body = table.createTBody();
   for (let row = 0; row <= lastRow; row++) {
     const cells = Array.from({ length: lastColumn + 1 }, (_, column) => describeCell(grid, sheet, row, column, notes));
     if (cells.every(({ value, error }) => value === "" && error === "")) continue;
     const line = body.insertRow();
-    const heading = element("th", String(row + 1));
-    heading.scope = "row";
-    line.append(heading);
+    line.append(element("th", { scope: "row" }, String(row + 1)));
     for (const { address, value, raw, unit, error, isInput } of cells) {
       const cell = line.insertCell();
       cell.dataset.cell = address;
@@ -61,9 +50,7 @@ export const resultsTable = (grid: Grid, sheet: Worksheet, notes: SheetNotes | u
       if (error) cell.className = "error";
       if (isInput) {
         cell.className = "input";
-        const mark = element("span", " (input)");
-        mark.className = "unseen";
-        cell.append(mark);
+        cell.append(element("span", { class: "unseen" }, " (input)"));
       }
     }
   }

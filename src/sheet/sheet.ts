@@ -12,8 +12,7 @@ import { nameGridParts } from "./nameGridParts";
 import { blankWorkbook, openWorkbook, type OpenedWorkbook } from "./openWorkbook";
 import { resultsTable } from "./resultsTable";
 import { showTabs } from "./sheetTabs";
-
-const byId = <Kind extends HTMLElement>(id: string): Kind => document.getElementById(id) as Kind;
+import { byId } from "../pane/element";
 
 const gridPlace = byId("grid");
 const results = byId("results");

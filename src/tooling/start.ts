@@ -7,12 +7,13 @@ import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
 import path from "node:path";
 import { parseArgs } from "node:util";
+import { host as addInHost } from "../catalogue/developmentHost.json";
 import { findCertificate, type FoundCertificate } from "../server/certificate";
 import { startStaticServer, type RunningServer, type ServerOptions } from "../server/staticServer";
 import { buildIfNeeded, distFolder, projectFolder } from "./build";
 
 /** Written in the manifest, so not a matter of choice. */
-const addInPort = 3000;
+const addInPort = Number(new URL(addInHost).port);
 const tries = 20;
 
 /** Starts on the wished port, or on the next free one. */
@@ -50,7 +51,7 @@ const aboutTrust = (certificate: FoundCertificate): string[] =>
         "the add-in. Either run npm start on the computer with Excel and agree to its question, or add",
         `  ${certificate.authority}`,
         `to the trusted root authorities by hand (it is valid until ${certificate.expires.toISOString().slice(0, 10)}; remove it when you are done).`,
-        `For Excel on the web it is enough to open https://localhost:${addInPort}/about.html in the same browser and`,
+        `For Excel on the web it is enough to open ${addInHost}/about.html in the same browser and`,
         "agree to go on. The local sheet needs none of this.",
       ];
 
@@ -86,7 +87,7 @@ const serveAddIn = async (host: string | undefined, trust: boolean): Promise<Run
       certificate,
       index: "pane.html",
     });
-    console.log(`Add-in for Excel   https://localhost:${addInPort}/`);
+    console.log(`Add-in for Excel   ${addInHost}/`);
     console.log([...aboutTrust(certificate), ...aboutExcel(path.join(distFolder, "manifest.xml"))].join("\n"));
     return server;
   } catch (fault) {

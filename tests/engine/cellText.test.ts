@@ -55,13 +55,16 @@ test("the cells of an area, row by row", () => {
 });
 
 describe("why a formula shows #NAME?", () => {
-  const known = ["SUM", "LET", "LAMBDA", "OXYGEN.HOURS_TO_FILL", "OXYGEN.DAILY_LOSS"];
+  const known = ["SUM", "LET", "LAMBDA", "OXYGEN.HOURS_TO_FILL", "OXYGEN.DAILY_LOSS", "OXYGEN.HEAT_LEAK"];
   test.each([
     ["=OXYGEN.HOURS_TO_FIL(1)", "no function OXYGEN.HOURS_TO_FIL; did you mean OXYGEN.HOURS_TO_FILL?"],
     ["=OXYGEN.HOURS_FILL(1)", "no function OXYGEN.HOURS_FILL; did you mean OXYGEN.HOURS_TO_FILL?"],
     ["=daily_loss(1)", "no function DAILY_LOSS; did you mean OXYGEN.DAILY_LOSS?"],
     ["=dailyloss(1)", "no function DAILYLOSS; did you mean OXYGEN.DAILY_LOSS?"],
     ["=SMU(1)", "no function SMU; did you mean SUM?"],
+    ["=OXIGEN.DAILY_LOSS(1)", "no function OXIGEN.DAILY_LOSS; did you mean OXYGEN.DAILY_LOSS?"],
+    ["=OXYGEN.SUM(1)", "no function OXYGEN.SUM; did you mean SUM?"],
+    ["=OXYGEN.WEATHER(1)", "no function OXYGEN.WEATHER"],
     ["=SUM(OXYGEN.ZZZ(1))", "no function OXYGEN.ZZZ"],
     ["=SUM(fast)", 'no name fast here; a text needs quotation marks: "fast"'],
     ["=LET(rate,1,f,LAMBDA(x,x),f(rate)+TRUE)", ""],

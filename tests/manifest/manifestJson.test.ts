@@ -1,3 +1,4 @@
+import { host as developmentHost } from "../../src/catalogue/developmentHost.json";
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
@@ -12,7 +13,7 @@ const folder = path.resolve(__dirname, "..", "..", "manifest");
 const text = readFileSync(path.join(folder, "manifest.json"), "utf8");
 const manifest = JSON.parse(text);
 const xml = readXml(readFileSync(path.join(folder, "manifest.xml"), "utf8"));
-const host = "https://localhost:3000/";
+const host = `${developmentHost}/`;
 
 const validate = (changed: unknown): Promise<string[]> =>
   AppManifestUtils.validateAgainstSchema(changed as TeamsManifest);

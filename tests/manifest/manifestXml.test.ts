@@ -1,3 +1,4 @@
+import { host as developmentHost } from "../../src/catalogue/developmentHost.json";
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { builtFiles, buildTimeout } from "../builtFiles";
@@ -8,7 +9,7 @@ const manifest = readXml(readFileSync(file, "utf8"));
 const everything = allElements(manifest);
 const named = (name: string): XmlElement[] => everything.filter((element) => element.name === name);
 
-const host = "https://localhost:3000/";
+const host = `${developmentHost}/`;
 
 /**
  * The order of children that Microsoft's schemas ask for, of the elements used here: "Office Add-in manifest XML schema"

@@ -1,9 +1,10 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
-import { date, firstSerial } from "../../arguments/date";
+import { date } from "../../arguments/date";
 import { days, litres, drainedPerHour } from "../../arguments/quantity";
 import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { dateCell, invalid } from "../../cells/cellValues";
+import { firstSerial } from "../../models/calendar";
 import { drainBy as lastDrainDay } from "../../models/moving";
 
 export const args = cellArguments({

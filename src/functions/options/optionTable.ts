@@ -5,6 +5,7 @@ import { count, fuelPerDay, kilograms, kilowatts, litres, litresPerDay, sameUnit
 import { table } from "../../arguments/range";
 import { text } from "../../arguments/text";
 import { invalid } from "../../cells/cellValues";
+import { exceeds } from "../../models/exceeds";
 import { type Better, beatenBy } from "../../models/options";
 
 export const args = tableArguments({
@@ -35,7 +36,7 @@ const better: readonly Better[] = ["less", "less", "less", "less", "more", "more
  */
 export function optionTable(options: any[][], daily_need: any[][]): any[][] {
   return wholeTable(args, [options, daily_need], (given) => {
-    const wrong = given.options.find((option) => option.largest_unit > option.make_per_day * (1 + 1e-12));
+    const wrong = given.options.find((option) => exceeds(option.largest_unit, option.make_per_day));
     if (wrong) {
       return invalid(
         `options: the largest unit of "${wrong.name}" makes ${formatNumber(wrong.largest_unit)} L/day, more than the whole option's ${formatNumber(wrong.make_per_day)} L/day`,

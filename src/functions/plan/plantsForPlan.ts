@@ -7,7 +7,8 @@ import { count } from "../../arguments/quantity";
 import { CellError, noAnswer } from "../../cells/cellValues";
 import { defaults } from "../../models/defaults";
 import { fewestPlants, withCount } from "../../models/fewestPlants";
-import { firstShortDate, isAbove, roomOn, stockPlan } from "../../models/stockPlan";
+import { exceeds } from "../../models/exceeds";
+import { firstShortDate, roomOn, stockPlan } from "../../models/stockPlan";
 
 export const args = cellArguments({ ...planArguments, most: count.between(0, 1000).default(defaults.most) });
 
@@ -50,7 +51,7 @@ export function plantsForPlan(
       if (plan instanceof CellError) return plan;
       const mostPlan = withCount(plan, given.most);
       const room = roomOn(mostPlan.plants, plan.firstDate);
-      if (isAbove(plan.opening, room)) return aboveRoom(plan.opening, room, plan.firstDate);
+      if (exceeds(plan.opening, room)) return aboveRoom(plan.opening, room, plan.firstDate);
       const fewest = fewestPlants(plan, given.most);
       if (fewest === "too large") return tooLarge();
       if (fewest !== undefined) return fewest;

@@ -2,19 +2,7 @@ import type { About } from "../../arguments/about";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { degrees, metres } from "../../arguments/quantity";
 import { choice, flag } from "../../arguments/text";
-import { type Surface, siteFindings } from "../../models/site";
-
-const surfaces: readonly Surface[] = [
-  "concrete",
-  "stone",
-  "metal",
-  "gravel",
-  "soil",
-  "wood",
-  "plastic",
-  "tile",
-  "asphalt",
-];
+import { type Surface, siteFindings, surfaces } from "../../models/site";
 
 export const args = tableArguments({
   clearance: metres,

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { convertAmount } from "../../../src/functions/amounts/convertAmount";
-import { amountUnits } from "../../../src/arguments/amountUnit";
+import { amountUnits } from "../../../src/models/amounts";
 import { errorOf, oneNumber } from "../oneCell";
 import { expectRow } from "../publishedRow";
 import { evenly } from "../../evenly";

@@ -20,6 +20,7 @@ test("an unknown name is #N/A with the nearest one", () => {
   expect(errorOf(sourceOf, "STOCK_PLN")).toBe('#N/A there is no function "STOCK_PLN"; did you mean STOCK_PLAN?');
   expect(errorOf(sourceOf, "oxygen.sevice_list")).toMatch(/did you mean SERVICE_LIST\?/);
   expect(errorOf(sourceOf, "CANNULA")).toMatch(/did you mean CANNULA_FIO2\?/);
+  expect(errorOf(sourceOf, "weather")).toBe('#N/A there is no function "weather"');
 });
 
 // Levenshtein 1966; the words are the usual textbook example. A swap of neighbours counts one (Damerau 1964).

@@ -16,12 +16,11 @@ import {
   type SheetDescription,
 } from "../../writer";
 import { sites } from "../../scenario/velmar";
+import { surfaces } from "../../../models/site";
 import { choiceInput, yesOrNo } from "../choiceInput";
 import { numberInput } from "../numberInput";
 
 const rule = (words: string): CellDescription[] => headingRow(words, 3);
-
-const surfaces = ["concrete", "stone", "metal", "gravel", "soil", "wood", "plastic", "tile", "asphalt"];
 
 /** Receipt of a crate, then the place it is to stand. */
 export const arrivalSheet: SheetDescription = {
