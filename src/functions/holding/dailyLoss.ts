@@ -23,6 +23,7 @@ export function dailyLoss(capacity: any[][], empty_days?: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "liquid a day",
   rule: "capacity / empty days",
   range: `Both above 0. Taken as constant at all levels. ${emptyDaysOfOthers}`,
   source: `Plain arithmetic; empty days: ${defaults.empty_days.source}`,

@@ -38,6 +38,7 @@ export function daysUntilEmpty(
 }
 
 export const about: About = {
+  gives: "days",
   rule: "level / (daily draw + capacity / empty days − daily made)",
   range: `The standing loss counts always and at every level, also while a plant runs: the cautious side. A level above the capacity is #VALUE!; a vessel that gains or holds is #N/A "does not run empty". Draw is what leaves the vessel: GROSS_DRAW of what is filled. ${emptyDaysOfOthers} ${blankAsZero}`,
   source: `Plain arithmetic; empty days: ${defaults.empty_days.source}`,

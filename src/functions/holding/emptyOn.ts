@@ -42,6 +42,7 @@ export function emptyOn(
 }
 
 export const about: About = {
+  gives: "date",
   rule: "as of + whole days of level / (daily draw + capacity / empty days − daily made)",
   range: `Part days are cut off, so that the answer is never late; a time of day in as of is cut off too. A level above the capacity is #VALUE!; a vessel that gains or holds is #N/A "does not run empty". Draw is what leaves the vessel: GROSS_DRAW of what is filled. ${emptyDaysOfOthers} ${blankAsZero}`,
   source: `Plain arithmetic; empty days: ${defaults.empty_days.source}`,

@@ -24,6 +24,7 @@ export function heatLeak(daily_loss: any[][], pressure?: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "watts",
   rule: "daily loss × density of the liquid × heat of vaporisation / 86 400 s",
   range: `Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. Loss by level; by vented gas the heat is less than 1 % larger at 1 atm, since vapour stays behind for the liquid gone. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen.`,
   source: "Heat balance of a boiling vessel; properties: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175",

@@ -65,6 +65,7 @@ export function hoursToPressure(
 }
 
 export const about: About = {
+  gives: "hours",
   rule: "mixed_share × (internal energy at the end − at the start) / heat leak, liquid and vapour saturated at both",
   range: `Both pressures 0.5 to 25 bar absolute, entered as bar gauge; an end that is not above the start and a level above the brim volume are #VALUE!. Liquid swells as it warms: a vessel that becomes liquid-full before the end, or runs out of liquid, is #N/A with the level or pressure. The metal's heat is left out. Mixing 1 is a stirred vessel, the longest time; a standing one has a warm top layer and gets there several times sooner. ${gaugeAtAltitude}`,
   source: `First law for a closed vessel; properties of pure oxygen: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175; mixed share: ${defaults.mixed_share.source}`,

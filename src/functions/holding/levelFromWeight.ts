@@ -35,6 +35,7 @@ export function levelFromWeight(gross_mass: any[][], empty_mass: any[][], pressu
 }
 
 export const about: About = {
+  gives: "liquid",
   rule: "(gross mass − empty mass) / density of the saturated liquid",
   range: `Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. All the weight is taken as liquid: vapour above it reads as 0.4 % of the space it fills at 1 atm, and as more at pressure. Frost and hoses count as liquid: weigh without them. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen.`,
   source: "Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175 (equation of state of oxygen)",

@@ -37,6 +37,7 @@ export function levelLeft(
 }
 
 export const about: About = {
+  gives: "liquid",
   rule: "level − days × (daily draw + capacity / empty days − daily made), from 0 to the capacity",
   range: `The standing loss is taken as constant, at all levels. Never below 0, never above the capacity; a level above the capacity is #VALUE!. Draw is what leaves the vessel: GROSS_DRAW of what is filled. ${emptyDaysOfOthers} ${blankAsZero}`,
   source: `Plain arithmetic; empty days: ${defaults.empty_days.source}`,

@@ -24,6 +24,7 @@ export function lossFromHeat(heat_leak: any[][], pressure?: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "liquid a day",
   rule: "heat leak × 86 400 s / (density of the liquid × heat of vaporisation)",
   range: `Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen.`,
   source: "Heat balance of a boiling vessel; properties: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175",

@@ -35,6 +35,7 @@ export function lossFromReadings(times: any[][], levels: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: ["amount", "amount", "fraction"],
   rule: "loss/day = −slope of the least-squares line of levels over times",
   range:
     "Two readings or more at two times or more, in any order; a blank cell or lists of unequal length are #VALUE!. Two readings leave the standard error empty, equal levels the r². A negative loss means that the vessel gained. Weigh at the same pressure each time; the twofold standard error is about the 95 % margin with many readings and too small with few.",

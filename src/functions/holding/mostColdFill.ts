@@ -28,6 +28,7 @@ export function mostColdFill(brim_volume: any[][], relief_pressure: any[][], ful
 }
 
 export const about: About = {
+  gives: "liquid",
   rule: "brim volume × full share × density of the liquid at relief pressure / density at 1 atm",
   range: `Relief pressure above 0, at most 23.98675 bar gauge, outside is #VALUE!. Liquid that comes in warmer than its boiling point at 1 atm is lighter: by weight the limit is the same. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen.`,
   source:

@@ -40,6 +40,7 @@ export function outageCost(
 }
 
 export const about: About = {
+  gives: "liquid",
   rule: "plants × ((outage + restart) × rate + the smaller of capacity × outage / (24 × empty days) and capacity)",
   range: `Rate, capacity and empty days above 0. Boil-off counts while the power is out, as in STOCK_PLAN, and from vessels that hold liquid throughout; it never passes the capacity. A plant that would have stood by full loses less. ${emptyDaysOfOthers} ${blankAsZero}`,
   source: `Plain arithmetic; empty days: ${defaults.empty_days.source}`,

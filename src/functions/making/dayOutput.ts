@@ -57,6 +57,7 @@ const [delay, ratio] = [defaults.start_delay.value, defaults.draw_ratio.value];
 const made = (15 - delay) * 2.2;
 
 export const about: About = {
+  gives: ["liquid", "gas", "gas"],
   rule: "liquid = max(0, make hours − start delay) × rate; gas = gas hours × 60 × gas flow; both = liquid / draw ratio × gas from a litre of liquid + gas",
   range: `Make and gas hours together at most 24. Set start delay to 0 only for a plant that stays cold between the two. ${drawRatioOfPortables} ${blankAsZero}`,
   source: `Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; start delay: ${defaults.start_delay.source}; draw ratio: ${defaults.draw_ratio.source}`,

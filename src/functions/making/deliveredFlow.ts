@@ -27,6 +27,7 @@ export function deliveredFlow(rate: any[][], plants?: any[][], draw_ratio?: any[
 const ratio = defaults.draw_ratio.value;
 
 export const about: About = {
+  gives: "gas flow",
   rule: "rate × plants / draw ratio × gas from a litre of liquid / 60",
   range: `Rate above 0, draw ratio 1 or more (1 only where nothing is lost on the way to the patient). A mean over days: stops, start-ups and boil-off in the vessel at the patient come off it. ${drawRatioOfPortables}`,
   source: `Expansion ratio from the equation of state of Schmidt & Wagner 1985 (Fluid Phase Equilib. 19:175); draw ratio: ${defaults.draw_ratio.source}`,

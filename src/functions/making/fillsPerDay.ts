@@ -40,6 +40,7 @@ export function fillsPerDay(
 const ratio = defaults.draw_ratio.value;
 
 export const about: About = {
+  gives: "count",
   rule: "24 × plants × rate / (fill × draw ratio + rate × minutes each / 60), cut down to whole fills",
   range: `Fill and rate above 0, draw ratio 1 or more. Other plants go on making during a transfer. A day's mean: a stock in hand allows more for a while. ${drawRatioOfPortables}`,
   source: `Balance of what is drawn and made; draw ratio: ${defaults.draw_ratio.source}`,

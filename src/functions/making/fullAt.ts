@@ -49,6 +49,7 @@ export function fullAt(
 const delay = defaults.start_delay.value;
 
 export const about: About = {
+  gives: "date-time",
   rule: "start time + (start delay + (capacity − level) / rate) / 24",
   range: `Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn and the power holds. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,

@@ -36,6 +36,7 @@ export function hoursToFill(capacity: any[][], rate: any[][], level?: any[][], s
 const delay = defaults.start_delay.value;
 
 export const about: About = {
+  gives: "hours",
   rule: "start delay + (capacity − level) / rate",
   range: `Capacity and rate above 0; a level above the capacity is #VALUE!. A full vessel still answers the start delay. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,

@@ -44,6 +44,7 @@ export function levelAfter(
 const delay = defaults.start_delay.value;
 
 export const about: About = {
+  gives: "liquid",
   rule: "min(capacity, level + max(0, hours − start delay) × rate)",
   range: `Capacity and rate above 0; a level above the capacity is #VALUE!. Assumes that nothing is drawn; losses during the start delay are left out. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,

@@ -31,6 +31,7 @@ export function liquidMade(hours: any[][], rate: any[][], start_delay?: any[][],
 const delay = defaults.start_delay.value;
 
 export const about: About = {
+  gives: "liquid",
   rule: "max(0, hours − start delay) × rate × plants",
   range: `Rate above 0; nothing is made during the start delay. No vessel limits it: LEVEL_AFTER stops at the capacity. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,

@@ -21,6 +21,7 @@ export function patientsCarried(supply_flow: any[][], flow_each: any[][]): any[]
 }
 
 export const about: About = {
+  gives: "patients",
   rule: "supply flow / flow each, cut down to whole patients",
   range: "Flow each above 0.",
   source: "Plain arithmetic",

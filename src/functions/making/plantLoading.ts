@@ -31,6 +31,7 @@ export function plantLoading(daily_gas: any[][], rate: any[][], plants: any[][],
 const ratio = defaults.draw_ratio.value;
 
 export const about: About = {
+  gives: "fraction",
   rule: "daily gas × draw ratio / (24 × rate × plants × gas from a litre of liquid)",
   range: `Rate above 0, at least one plant, draw ratio 1 or more. May pass 1; over the availability of the plants the stock shrinks. ${drawRatioOfPortables}`,
   source: `Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; draw ratio: ${defaults.draw_ratio.source}`,

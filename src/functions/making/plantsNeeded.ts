@@ -41,6 +41,7 @@ const [ratio, availability, spare] = [defaults.draw_ratio.value, defaults.availa
 const ofAvailability = (each: number): number => Math.ceil((150000 * ratio) / (48 * each * 860.6));
 
 export const about: About = {
+  gives: "count",
   rule: "round up(daily gas × draw ratio / (24 × rate × availability × gas from a litre of liquid)) + spare",
   range: `Rate above 0, availability above 0 and at most 1, draw ratio 1 or more. Take the rate at the site's altitude and heat (DERATED_RATE), not on the plate. ${drawRatioOfPortables} ${blankAsZero}`,
   source: `Plain arithmetic; expansion ratio: Schmidt & Wagner 1985; availability: ${defaults.availability.source}; draw ratio: ${defaults.draw_ratio.source}; spare: ${defaults.spare.source}`,

@@ -44,6 +44,7 @@ export function readyAt(
 const delay = defaults.start_delay.value;
 
 export const about: About = {
+  gives: "date-time",
   rule: "start time + (start delay + need / (rate × plants)) / 24",
   range: `Rate above 0, at least one plant. The vessels are taken to have room for it; nothing needed still answers the start delay. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,

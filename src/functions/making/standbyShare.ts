@@ -30,6 +30,7 @@ export function standbyShare(run_minutes: any[][], cycle_hours: any[][]): any[][
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "run minutes / 60 / cycle hours",
   range: "0 to 1; a run longer than its cycle is #VALUE!. From the site's own watch or log.",
   source: "Plain arithmetic",

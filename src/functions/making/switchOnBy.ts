@@ -44,6 +44,7 @@ export function switchOnBy(
 const delay = defaults.start_delay.value;
 
 export const about: About = {
+  gives: "date-time",
   rule: "need time − (start delay + need / (rate × plants)) / 24",
   range: `Rate above 0, at least one plant. Nothing is kept in hand for a power cut or a slow start: switch on earlier than this. ${blankAsZero}`,
   source: `Plain arithmetic; start delay: ${defaults.start_delay.source}`,

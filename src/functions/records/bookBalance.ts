@@ -38,6 +38,7 @@ export function bookBalance(
 }
 
 export const about: About = {
+  gives: "amount",
   rule: "closing − (opening + made + received − drawn − lost)",
   range: "All 0 or more, a blank is refused: enter 0 where nothing happened. A difference of floating noise is 0.",
   source: "Mass balance; plain arithmetic",

@@ -18,6 +18,7 @@ export function constants(): any[][] {
 }
 
 export const about: About = {
+  gives: ["text", "value", "text", "text"],
   rule: 'a list: constants first, then the defaults of omitted arguments; "argument (FUNCTION)" where one function differs',
   range:
     "No arguments. Figures that belong to one machine (rate, capacity, loss of a portable vessel, fuel) have no default and are not listed.",

@@ -96,6 +96,7 @@ export function logFaults(
 }
 
 export const about: About = {
+  gives: ["count", "date-time", "text"],
   rule: "for each reading: date and level can be read; the date follows those before it (the rows are blamed that stand outside the longest rising series of dates); level ≤ capacity; change a day since the last such reading within most rise and most fall; not the same level three readings in a row (unless empty or full)",
   range:
     'One column or row each, a header passed over; the two must be equally long. Wholly blank rows are passed over but counted. A log without faults gives one row, "no fault found". Dates as text are read in the form YYYY-MM-DD only. A row with a wrong date, or a level above the capacity, is not used as the base of the next change.',

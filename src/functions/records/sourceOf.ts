@@ -39,6 +39,7 @@ export function sourceOf(name: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "text",
   rule: "the source that the function's own file names",
   range: "Any function of the add-in. An unknown name is #N/A with the nearest one.",
   source: "Plain look-up; common practice, no source",

@@ -56,6 +56,7 @@ export function valueCheck(value: any[][], kind: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "text",
   rule: "the value against the limits of its kind: fraction 0 to 1; flow 0 to 5,000 L/min; level 0 to 100,000 L; temperature of air −89.2 to 56.7 °C or of cold oxygen −218.8 to −118.5 °C; pressure −1.013 to 300 bar gauge; date in 2000 to 2099; count a whole number from 0",
   range:
     'Text with a unit of the kind is read and judged in the base unit. °F below 57 and psi below 300 can\'t be told from °C and bar. A blank is refused; an error cell goes out unchanged. "ok" says that a value can be, not that it is right.',

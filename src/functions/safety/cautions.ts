@@ -25,6 +25,7 @@ export function cautions(step?: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: ["text", "text"],
   rule: "a list in our own words, by step",
   range: "Reminders, not instructions and not complete. Another step is #VALUE! with the steps known.",
   source: "Common practice, no source; enriched above 23.5 % oxygen: OSHA 29 CFR 1910.146",

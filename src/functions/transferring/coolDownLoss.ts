@@ -35,6 +35,7 @@ export function coolDownLoss(
 }
 
 export const about: About = {
+  gives: "mass",
   rule: "metal mass × ∫ c dT / (heat of vaporisation + vapour use × (enthalpy of vapour at T − of saturated vapour)), from the boiling point at 1 atm to the start temperature",
   range:
     "Metal up to 60 °C, warmer is #VALUE!; at or below −183 °C nothing boils. Specific heats within 5 %. Vapour use 0 is the most oxygen, 1 the least. Properties are those of pure oxygen.",

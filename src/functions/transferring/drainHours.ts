@@ -20,6 +20,7 @@ export function drainHours(level: any[][], drain_rate: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "hours",
   rule: "level / drain rate",
   range: "Drain rate above 0 and even to the end. Warming up afterwards takes days: see DRAIN_BY.",
   source: "Plain arithmetic",

@@ -29,6 +29,7 @@ export function drawRatio(gross_draw: any[][], net_fill: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "number",
   rule: "gross draw / net fill",
   range:
     "Both in one unit; a fill larger than the draw is #VALUE!. Take the sum of many fills: a warm first fill alone is no measure. By weight and by litres the ratio differs by that of the densities, a few percent when the store stands at higher pressure. Vessels of one size at a time: a small one loses a larger share.",

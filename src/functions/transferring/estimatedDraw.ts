@@ -60,6 +60,7 @@ export function estimatedDraw(
 }
 
 export const about: About = {
+  gives: "gross liquid",
   rule: "((net fill × density at the end + cool-down) / (1 − flash)) / density at the start",
   range: `Bar gauge; 0.5 to 25 bar absolute; metal up to 60 °C; outside is #VALUE!, as is an end pressure above the store's. Leaks, venting to keep the flow going and a long hose come on top, so compare with your own weights. Cool-down is reckoned at 1 atm. ${gaugeAtAltitude} Properties are those of pure oxygen.`,
   source:

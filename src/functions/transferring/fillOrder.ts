@@ -62,6 +62,7 @@ export function fillOrder(
 const ratio = defaults.draw_ratio.value;
 
 export const about: About = {
+  gives: ["text", "net liquid", "gross liquid", "liquid"],
   rule: "vessels by level / capacity, emptiest first, ties by list order; fill = capacity − level while stock − keep covers fill × draw ratio, the last a part, then 0",
   range: `Lists of equal length, each with a heading or without; a blank cell between filled ones or a level above its capacity is #VALUE!. Every vessel has a row, also a full one or one the stock doesn't reach. ${drawRatioOfPortables}`,
   source: "Own planning default; draw ratio: common practice, no source",

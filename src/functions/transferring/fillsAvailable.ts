@@ -31,6 +31,7 @@ export function fillsAvailable(level: any[][], fill_each: any[][], keep?: any[][
 const ratio = defaults.draw_ratio.value;
 
 export const about: About = {
+  gives: "count",
   rule: "(level − keep) / (fill × draw ratio), cut down to whole fills; 0 when the level is not above what is kept",
   range: `Fill above 0, draw ratio 1 or more. Nothing is made in the meantime; for a day's running see FILLS_PER_DAY. ${drawRatioOfPortables} ${blankAsZero}`,
   source: "Plain arithmetic; draw ratio: common practice, no source",

@@ -33,6 +33,7 @@ export function flashLoss(from_pressure: any[][], to_pressure?: any[][]): any[][
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "(enthalpy of the liquid at the start − at the end) / heat of vaporisation at the end; 0 when both are equal",
   range: `Bar gauge; 0.5 to 25 bar absolute, outside is #VALUE!, as is an end pressure above the start. Liquid that has stood at the pressure long enough to boil at it: freshly pressurised cold liquid flashes less. ${gaugeAtAltitude} Properties are those of pure oxygen; 93 % product holds argon and nitrogen.`,
   source: "Throttling at constant enthalpy; properties: Schmidt & Wagner 1985, Fluid Phase Equilibria 19:175",

@@ -25,6 +25,7 @@ export function grossDraw(net_fill: any[][], draw_ratio?: any[][]): any[][] {
 const ratio = defaults.draw_ratio.value;
 
 export const about: About = {
+  gives: "gross liquid",
   rule: "net fill × draw ratio",
   range: `Draw ratio 1 or more: nothing is filled without being drawn. A warm vessel or hose takes more. ${drawRatioOfPortables}`,
   source: "Draw ratio: common practice, no source; better from your own weights (DRAW_RATIO)",

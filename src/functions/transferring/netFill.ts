@@ -25,6 +25,7 @@ export function netFill(gross_draw: any[][], draw_ratio?: any[][]): any[][] {
 const ratio = defaults.draw_ratio.value;
 
 export const about: About = {
+  gives: "net liquid",
   rule: "gross draw / draw ratio",
   range: `Draw ratio 1 or more. It does not know how much the vessel holds: stop at its filling limit. ${drawRatioOfPortables}`,
   source: "Draw ratio: common practice, no source; better from your own weights (DRAW_RATIO)",

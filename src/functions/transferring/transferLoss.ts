@@ -25,6 +25,7 @@ export function transferLoss(net_fill: any[][], draw_ratio?: any[][]): any[][] {
 const ratio = defaults.draw_ratio.value;
 
 export const about: About = {
+  gives: "liquid",
   rule: "net fill × (draw ratio − 1)",
   range: `Draw ratio 1 or more. ${drawRatioOfPortables}`,
   source: "Draw ratio: common practice, no source; better from your own weights (DRAW_RATIO)",
