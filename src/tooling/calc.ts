@@ -370,7 +370,11 @@ if (require.main === module) {
     err: write(process.stderr),
     progress: progressLine(process.stderr, isTerminal),
   };
-  calc(process.argv.slice(2), output).then((code) => {
-    process.exitCode = code;
+  const flushed = (stream: NodeJS.WriteStream): Promise<void> =>
+    new Promise((resolve) => stream.write("", () => resolve()));
+  calc(process.argv.slice(2), output).then(async (code) => {
+    await Promise.all([flushed(process.stdout), flushed(process.stderr)]);
+    // A calculation that was given up leaves Univer's message ports open, which would keep the process alive.
+    process.exit(code);
   });
 }

@@ -39,7 +39,11 @@ export const writeBeside = (file: string, bytes: Uint8Array, mayOverwrite: boole
   try {
     const handle = openSync(beside, "wx");
     try {
-      for (let at = 0; at < bytes.length;) at += writeSync(handle, bytes, at);
+      for (let at = 0; at < bytes.length;) {
+        const written = writeSync(handle, bytes, at);
+        if (written === 0) throw new Error("the disk takes no more");
+        at += written;
+      }
       fsyncSync(handle);
     } finally {
       closeSync(handle);

@@ -90,9 +90,14 @@ interface Edit {
 }
 
 const applied = (text: string, edits: readonly Edit[]): string => {
-  // Of insertions at one place the first given comes first.
+  // What is put in at a place comes before what is put for the piece that starts there, the first given first.
   const ordered = edits.map((edit, order) => ({ ...edit, order }));
-  ordered.sort((one, other) => one.start - other.start || one.order - other.order);
+  ordered.sort(
+    (one, other) =>
+      one.start - other.start ||
+      Number(one.end > one.start) - Number(other.end > other.start) ||
+      one.order - other.order,
+  );
   let result = "";
   let at = 0;
   for (const edit of ordered) {

@@ -71,7 +71,8 @@ const readDirectory = (bytes: Uint8Array): Entry[] => {
   if (count > mostAllowed.parts) throw tooMany("parts", mostAllowed.parts);
   const names = new TextDecoder();
   const entries: Entry[] = [];
-  let at = view.getUint32(end + 16, true);
+  const start = view.getUint32(end + 16, true);
+  let at = start;
   for (let index = 0; index < count; index++) {
     if (at + 46 > end || view.getUint32(at, true) !== signature.directory) {
       throw damaged("its list of parts can't be read");
@@ -88,6 +89,8 @@ const readDirectory = (bytes: Uint8Array): Entry[] => {
     });
     at += 46 + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
   }
+  const isWhole = view.getUint16(end + 8, true) === count && view.getUint32(end + 12, true) === at - start;
+  if (!isWhole) throw damaged("its list of parts is not whole");
   return entries;
 };
 
@@ -95,8 +98,11 @@ const unpack = (bytes: Uint8Array, { path, method, flags, crc, packed, size, off
   if (flags & 1) throw new UnusableWorkbook(`is locked: its part ${path} is encrypted. Save it without a password`);
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const isHere = offset + 30 <= bytes.length && view.getUint32(offset, true) === signature.entry;
-  const start = isHere ? offset + 30 + view.getUint16(offset + 26, true) + view.getUint16(offset + 28, true) : Infinity;
-  if (start + packed > bytes.length) throw damagedPart(path, "is not where the list of parts says");
+  const nameEnd = isHere ? offset + 30 + view.getUint16(offset + 26, true) : Infinity;
+  const start = isHere ? nameEnd + view.getUint16(offset + 28, true) : Infinity;
+  if (start + packed > bytes.length || new TextDecoder().decode(bytes.subarray(offset + 30, nameEnd)) !== path) {
+    throw damagedPart(path, "is not where the list of parts says");
+  }
   const content = bytes.subarray(start, start + packed);
   let unpacked: Uint8Array;
   if (method === 0) unpacked = content;
