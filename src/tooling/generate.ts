@@ -24,12 +24,18 @@ const sourcesFile = "src/models/generated/functionSources.json";
 if (!fs.existsSync(path.join(root, sourcesFile))) write(sourcesFile, "{}\n");
 
 const skipBroken = process.argv.includes("--skip-broken");
-const found = readCatalogue(
-  undefined,
-  skipBroken
-    ? (error, file) => console.warn(`left out: ${file}: ${error instanceof Error ? error.message : String(error)}`)
-    : undefined,
-);
+const broken: string[] = [];
+const found = readCatalogue(undefined, (error, file) => {
+  const words = error instanceof Error ? error.message : String(error);
+  broken.push(words.startsWith("src/functions/") ? words : `src/functions/${file}: ${words.split("\n")[0]}`);
+});
+if (broken.length > 0) {
+  for (const words of broken) console.error(skipBroken ? `left out: ${words}` : words);
+  if (!skipBroken) {
+    console.error(`generate: ${broken.length} broken, nothing written`);
+    process.exit(1);
+  }
+}
 const generated = "// Made by `npm run generate` from src/functions; not committed.\n";
 
 write(

@@ -1,3 +1,4 @@
+import { defaults, inWords } from "../../../models/defaults";
 import { firstDay, plants, portableVessel } from "../../scenario/velmar";
 import { formats, withUnit } from "../../writer";
 import {
@@ -50,7 +51,7 @@ export const groups: readonly Group[] = [
           level("In it now", 10),
         ],
         formula: "=OXYGEN.FULL_AT({1},{2},{3},{4})",
-        answer: "Full at (3 h until liquid comes)",
+        answer: `Full at (${inWords(defaults.start_delay)} until liquid comes)`,
         format: formats.dateTime,
         caution: "Be there before it is full if nothing stops it by itself.",
       },

@@ -1,3 +1,4 @@
+import { tryIt } from "../tryIt";
 import {
   block,
   caution,
@@ -59,11 +60,11 @@ export const start: SheetDescription = {
       section("Is the add-in loaded?"),
       [
         label("Change this number of litres"),
-        input(60, {
+        input(tryIt.litres, {
           format: formats.whole,
-          validation: numberEntry("Try it", "The hours beside it must follow: 3 h + litres / 1.5 L/h.", 1, 10000),
+          validation: numberEntry("Try it", tryIt.prompt, 1, 10000),
         }),
-        output('="60 L at 1.5 L/h want 43 h. Yours: "&TEXT(OXYGEN.HOURS_TO_FILL(B12,1.5),"0.0")&" h"'),
+        output(tryIt.formula("B12")),
       ],
       [
         note(

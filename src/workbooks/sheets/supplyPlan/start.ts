@@ -1,3 +1,4 @@
+import { tryIt } from "../tryIt";
 import {
   block,
   caution,
@@ -70,15 +71,10 @@ export const start: SheetDescription = {
       ],
       [
         label("Is the add-in loaded?"),
-        input(60, {
-          validation: numberEntry(
-            "Try it",
-            "Change this number. The answer beside it must follow: 3 h + litres / 1.5 L/h.",
-            1,
-            10000,
-          ),
+        input(tryIt.litres, {
+          validation: numberEntry("Try it", tryIt.prompt, 1, 10000),
         }),
-        output('="60 L at 1.5 L/h want 43 h. Yours: "&TEXT(OXYGEN.HOURS_TO_FILL(B9,1.5),"0.0")&" h"'),
+        output(tryIt.formula("B9")),
       ],
     ]),
     ...block("A11", [
