@@ -60,7 +60,6 @@ export const defaults = {
   availability: row(0.9, "fraction", own),
   daily_draw: row(0, "L/day", neutral),
   daily_made: row(0, "L/day", neutral),
-  daily_loss: row(0, "", neutral),
   keep: row(0, "", neutral),
   mixed_share: row(0.2, "", `${own}: real vessels stratify and rise several times faster than the uniform balance`),
   mixing: row(

@@ -35,6 +35,7 @@ export function stockOutChance(stock: number, mean: number, sd: number, days: nu
  * Far above the mean the two terms cancel to rounding; nothing below 0 is answered.
  */
 export function expectedShortage(reorderPoint: number, meanLeadDemand: number, sdLeadDemand: number): number {
+  if (sdLeadDemand === 0) return Math.max(0, meanLeadDemand - reorderPoint);
   const z = (reorderPoint - meanLeadDemand) / sdLeadDemand;
   return sdLeadDemand * Math.max(0, normalDensity(z) - z * normalCdf(-z));
 }

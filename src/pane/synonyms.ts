@@ -24,6 +24,8 @@ export const synonyms: readonly (readonly string[])[] = [
   ["ventilation", "enrichment", "leak", "fire", "room"],
   ["airing", "purge", "ventilate"],
   ["suffocation", "deficiency", "nitrogen"],
+  ["share", "divide", "split", "distribute", "allocate", "between"],
+  ["site", "clinic", "clinics", "hospital"],
   ["hose", "pipe", "tube", "bore"],
   ["vaporiser", "vaporizer", "evaporator"],
   ["move", "transport", "ship", "lift"],

@@ -162,8 +162,8 @@ describeInBrowser("the pane", (suite) => {
     await watched.page.fill("#search", "HOURS_TO_FILL");
     await watched.page.press("#search", "Enter");
     await watched.page.click(".example button");
-    await status(watched, /^Copied =OXYGEN\.HOURS_TO_FILL\(60,1\.5\)$/);
-    expect(await watched.page.evaluate(() => navigator.clipboard.readText())).toBe("=OXYGEN.HOURS_TO_FILL(60,1.5)");
+    await status(watched, /^Copied =OXYGEN\.HOURS_TO_FILL\(66,1\.5\)$/);
+    expect(await watched.page.evaluate(() => navigator.clipboard.readText())).toBe("=OXYGEN.HOURS_TO_FILL(66,1.5)");
     await watched.context.close();
   });
 
@@ -172,7 +172,7 @@ describeInBrowser("the pane", (suite) => {
     await watched.page.fill("#search", "HOURS_TO_FILL");
     await watched.page.press("#search", "Enter");
     await watched.page.click(".example button");
-    await status(watched, /did not allow.*=OXYGEN\.HOURS_TO_FILL\(60,1\.5\)/);
+    await status(watched, /did not allow.*=OXYGEN\.HOURS_TO_FILL\(66,1\.5\)/);
     await watched.context.close();
   });
 
@@ -187,10 +187,10 @@ describeInBrowser("the pane", (suite) => {
       await watched.page.waitForSelector("text=Insert into the active cell");
       await watched.page.click(".example button");
       await status(watched, /^Inserted into C4$/);
-      expect(await formula(watched)).toBe("=OXYGEN.HOURS_TO_FILL(60,1.5)");
+      expect(await formula(watched)).toBe("=OXYGEN.HOURS_TO_FILL(66,1.5)");
       await watched.page.click("button.main");
       await status(watched, /^C4 is not empty/);
-      expect(await formula(watched)).toBe("=OXYGEN.HOURS_TO_FILL(60,1.5)");
+      expect(await formula(watched)).toBe("=OXYGEN.HOURS_TO_FILL(66,1.5)");
       await watched.page.click("button.main");
       await status(watched, /^Inserted into C4$/);
       expect(await formula(watched)).toBe("=OXYGEN.HOURS_TO_FILL(capacity,rate)");

@@ -75,6 +75,6 @@ export const about: About = {
       result: { error: "#VALUE!", words: "they must have the same dates" },
     },
   ],
-  seeAlso: ["STOCK_PLAN", "PLAN_TOTALS", "DELIVERIES_NEEDED", "DAY_REPORT"],
+  seeAlso: ["SHARE_OUT", "STOCK_PLAN", "PLAN_TOTALS", "DELIVERIES_NEEDED", "DAY_REPORT"],
   caution: "Sums hide an empty site: look at the short column, and at each site's own plan before moving liquid.",
 };

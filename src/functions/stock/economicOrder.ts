@@ -25,6 +25,7 @@ export function economicOrder(yearly_use: any[][], order_cost: any[][], holding_
 }
 
 export const about: About = {
+  gives: "amount",
   rule: "√(2 × yearly use × order cost / holding cost)",
   range:
     "Holding cost above 0; even use, no price breaks, no limit of room or of what a load carries. The cost is flat around the answer: round to whole loads.",

@@ -6,7 +6,7 @@ import { expectedShortage as normalLoss } from "../../models/stock";
 export const args = cellArguments({
   reorder_point: sameUnit,
   mean_lead_demand: sameUnit.positive(),
-  sd_lead_demand: sameUnit.positive(),
+  sd_lead_demand: sameUnit,
 });
 
 /**
@@ -25,11 +25,14 @@ export function expectedShortage(reorder_point: any[][], mean_lead_demand: any[]
 }
 
 export const about: About = {
+  gives: "amount",
   rule: "sd × (φ(z) − z × (1 − Φ(z))), z = (reorder point − mean) / sd",
-  range: "Mean and sd above 0; demand of the lead time taken as normal. Far above the mean it is 0.",
+  range:
+    "Mean above 0, sd 0 or more; demand of the lead time taken as normal. Far above the mean it is 0. With sd 0 it is what the mean exceeds the reorder point by.",
   source:
     "Normal loss function: Chopra & Meindl, Supply Chain Management, ch. 11; Nahmias, Production and Operations Analysis, ch. 5 (both from memory); standard tables",
   examples: [
+    { formula: "=OXYGEN.EXPECTED_SHORTAGE(92,100,0)", result: 8, note: "Perfectly steady demand", source: "100 − 92" },
     { formula: "=OXYGEN.EXPECTED_SHORTAGE(100,100,10)", result: 3.9894228, tolerance: 1e-7, source: "10/√(2π)" },
     {
       formula: "=OXYGEN.EXPECTED_SHORTAGE(110,100,10)",

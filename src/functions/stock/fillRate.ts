@@ -7,7 +7,7 @@ export const args = cellArguments({
   order_quantity: sameUnit.positive(),
   reorder_point: sameUnit,
   mean_lead_demand: sameUnit.positive(),
-  sd_lead_demand: sameUnit.positive(),
+  sd_lead_demand: sameUnit,
 });
 
 /**
@@ -33,9 +33,10 @@ export function fillRate(
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "1 − expected shortage of a lead time / order quantity, never below 0",
   range:
-    "Order quantity, mean and sd above 0; demand of the lead time taken as normal. Orders that are small against the spread overlap, and then the rule says too little.",
+    "Order quantity and mean above 0, sd 0 or more; demand of the lead time taken as normal. Orders that are small against the spread overlap, and then the rule says too little.",
   source:
     "Chopra & Meindl, Supply Chain Management, ch. 11 (text from memory, the solution sheet of its exercise 11-4 read)",
   examples: [

@@ -1,7 +1,10 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { formatNumber } from "../../arguments/argument";
 import { sameUnit } from "../../arguments/quantity";
+import { noAnswer } from "../../cells/cellValues";
+import { exceeds } from "../../models/exceeds";
 import { orderQuantity as wholeLots } from "../../models/stock";
 
 export const args = cellArguments({
@@ -30,20 +33,41 @@ export function orderQuantity(
   lot?: any[][],
   room?: any[][],
 ): any[][] {
-  return eachCell(args, [on_hand, on_order, up_to, lot, room], (given) =>
-    wholeLots(given.up_to - given.on_hand - given.on_order, given.lot, given.room),
-  );
+  return eachCell(args, [on_hand, on_order, up_to, lot, room], (given) => {
+    const missing = given.up_to - given.on_hand - given.on_order;
+    const order = wholeLots(missing, given.lot, given.room);
+    if (order > 0 || !exceeds(given.up_to, given.on_hand + given.on_order)) return order;
+    return noAnswer(
+      `${formatNumber(missing)} is needed and not one lot of ${formatNumber(given.lot)} fits in the room of ${formatNumber(given.room!)}; make room or order a smaller lot`,
+    );
+  });
 }
 
 export const about: About = {
+  gives: "amount",
   rule: "up to − on hand − on order, in whole lots rounded up; then cut down to the whole lots that fit in the room",
   range:
-    "Amounts 0 or more in one unit; 0 when nothing is missing or not even one lot fits. Room is what still fits, not the size of the whole store.",
+    "Amounts 0 or more in one unit; 0 only when nothing is missing; when something is and not one lot fits it is #N/A with the amount. Room is what still fits, not the size of the whole store.",
   source: "Plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.ORDER_QUANTITY(120,0,330)", result: 210 },
-    { formula: "=OXYGEN.ORDER_QUANTITY(120,40,330,50)", result: 200, note: "170 are missing: four lots of 50" },
-    { formula: "=OXYGEN.ORDER_QUANTITY(120,40,330,50,180)", result: 150, note: "Only three lots fit" },
+    { formula: "=OXYGEN.ORDER_QUANTITY(118,0,330)", result: 212, source: "330 − 118" },
+    {
+      formula: "=OXYGEN.ORDER_QUANTITY(118,40,330,50)",
+      result: 200,
+      note: "172 are missing: four lots of 50",
+      source: "172 / 50 = 3.44, up to 4 lots",
+    },
+    {
+      formula: "=OXYGEN.ORDER_QUANTITY(118,40,330,50,180)",
+      result: 150,
+      note: "Only three lots fit",
+      source: "180 / 50 = 3.6, down to 3 lots",
+    },
+    {
+      formula: "=OXYGEN.ORDER_QUANTITY(118,40,330,50,30)",
+      result: { error: "#N/A", words: "172 is needed and not one lot of 50 fits" },
+      note: "No room for a lot is no reason for calm",
+    },
   ],
   seeAlso: ["ORDER_UP_TO", "REORDER_POINT", "ECONOMIC_ORDER", "STOCK_LEVELS"],
 };

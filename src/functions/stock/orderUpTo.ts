@@ -7,7 +7,7 @@ import { stockTarget } from "../../models/stock";
 
 export const args = cellArguments({
   mean: sameUnit.positive(),
-  sd: sameUnit.positive(),
+  sd: sameUnit,
   lead_days: days.positive(),
   review_days: days,
   level: serviceLevel,
@@ -45,9 +45,10 @@ export function orderUpTo(
 }
 
 export const about: About = {
+  gives: "amount",
   rule: "mean × (lead + review days) + z × √((lead + review days) × sd² + mean² × lead sd²)",
   range:
-    "Mean, sd and lead days above 0; review days 0 or more (0 gives the reorder point); level from 0.5 to under 1.",
+    "Mean and lead days above 0, sd 0 or more (a steady log has 0); review days 0 or more (0 gives the reorder point); level from 0.5 to under 1.",
   source:
     "Periodic review: Silver, Pyke and Peterson, Inventory Management and Production Planning and Scheduling, ch. 7 (from memory)",
   examples: [

@@ -7,7 +7,7 @@ import { stockTarget } from "../../models/stock";
 
 export const args = cellArguments({
   mean: sameUnit.positive(),
-  sd: sameUnit.positive(),
+  sd: sameUnit,
   lead_days: days.positive(),
   level: serviceLevel,
   lead_sd: days.default(defaults.lead_sd),
@@ -40,9 +40,10 @@ export function reorderPoint(
 }
 
 export const about: About = {
+  gives: "amount",
   rule: "mean × lead days + safety stock",
   range:
-    "Mean, sd and lead days above 0; level from 0.5 to under 1. The stock is watched all the time; where it is looked at every few days only, use ORDER_UP_TO.",
+    "Mean and lead days above 0, sd 0 or more (a steady log has 0); level from 0.5 to under 1. The stock is watched all the time; where it is looked at every few days only, use ORDER_UP_TO.",
   source:
     "Taylor, Introduction to Management Science, ch. 16; Heizer & Render, Operations Management, ch. 12; read in their worked examples",
   examples: [

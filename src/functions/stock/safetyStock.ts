@@ -7,7 +7,7 @@ import { safetyStock as spreadStock } from "../../models/stock";
 
 export const args = cellArguments({
   mean: sameUnit.positive(),
-  sd: sameUnit.positive(),
+  sd: sameUnit,
   lead_days: days.positive(),
   level: serviceLevel,
   lead_sd: days.default(defaults.lead_sd),
@@ -40,9 +40,10 @@ export function safetyStock(
 }
 
 export const about: About = {
+  gives: "amount",
   rule: "z × √(lead days × sd² + mean² × lead sd²), z the normal quantile of the level",
   range:
-    "Mean, sd and lead days above 0; level from 0.5 to under 1. Days are independent and their sum is taken as normal: with a lead of a few days and a ragged demand the true need is higher. Level is the share of lead times, not of demand (FILL_RATE).",
+    "Mean and lead days above 0, sd 0 or more (a steady log has 0); level from 0.5 to under 1. Days are independent and their sum is taken as normal: with a lead of a few days and a ragged demand the true need is higher. Level is the share of lead times, not of demand (FILL_RATE).",
   source:
     "Taylor, Introduction to Management Science, ch. 16 (variable demand); Heizer & Render, Operations Management, ch. 12 (variable lead time); read in their worked examples. Both at once: Silver, Pyke and Peterson (from memory)",
   examples: [

@@ -26,6 +26,7 @@ export function sparesToKeep(mean_lead_demand: any[][], level: any[][]): any[][]
 }
 
 export const about: About = {
+  gives: "count",
   rule: "least n with P(N ≤ n) ≥ level, N Poisson of the mean",
   range:
     "Mean above 0, up to a million; exact. Each part taken is ordered again at once, one for one. Failures come independently; parts that wear out together need more.",

@@ -7,7 +7,7 @@ import { safetyStock, stockTarget } from "../../models/stock";
 
 export const args = tableArguments({
   mean: sameUnit.positive(),
-  sd: sameUnit.positive(),
+  sd: sameUnit,
   lead_days: days.positive(),
   review_days: days,
   level: serviceLevel,
@@ -52,6 +52,7 @@ export function stockLevels(
 }
 
 export const about: About = {
+  gives: ["text", "amount"],
   rule: "emergency days × mean; SAFETY_STOCK; REORDER_POINT; ORDER_UP_TO",
   range:
     "As for those functions. The emergency amount is not in the other rows: where it must never be touched, add it to each of them.",

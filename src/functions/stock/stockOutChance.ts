@@ -7,7 +7,7 @@ import { stockOutChance as chanceShort } from "../../models/stock";
 export const args = cellArguments({
   stock: sameUnit,
   mean: sameUnit.positive(),
-  sd: sameUnit.positive(),
+  sd: sameUnit,
   days: dayCount,
   days_sd: dayCount.default(defaults.days_sd),
 });
@@ -30,9 +30,10 @@ export function stockOutChance(stock: any[][], mean: any[][], sd: any[][], days:
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "1 − Φ((stock − mean × days) / √(days × sd² + mean² × days sd²))",
   range:
-    "Mean and sd above 0; the demand of the days together is taken as normal and the days as independent. In an outbreak days are alike and the true chance is higher.",
+    "Mean above 0, sd 0 or more (a steady log has 0); the demand of the days together is taken as normal and the days as independent. In an outbreak days are alike and the true chance is higher.",
   source:
     "Chopra & Meindl, Supply Chain Management, ch. 11 (cycle service level is one minus this; text from memory, the solution sheet of exercise 11-4 read)",
   examples: [

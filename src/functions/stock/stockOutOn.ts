@@ -12,7 +12,7 @@ export const args = cellArguments({
   as_of: date,
   stock: sameUnit,
   daily_use: sameUnit,
-  daily_loss: sameUnit.default(defaults.daily_loss),
+  daily_loss: sameUnit,
   keep: sameUnit.default(defaults.keep),
 });
 
@@ -22,8 +22,8 @@ export const args = cellArguments({
  * @customfunction STOCK_OUT_ON
  * @param as_of Day of the count, before that day's use [date]
  * @param stock What is there then, in any one unit
- * @param daily_use What is used a day, in the same unit
- * @param [daily_loss] What is lost a day, in the same unit
+ * @param daily_use What is taken out a day, in the same unit; of liquid as drawn (GROSS_DRAW), not as filled
+ * @param daily_loss What is lost a day, in the same unit; 0 for cylinders, DAILY_LOSS for a vessel of liquid
  * @param [keep] What must not be used, in the same unit
  * @returns Day on which only the kept amount is left, cut down to the whole day [date]
  */
@@ -31,7 +31,7 @@ export function stockOutOn(
   as_of: any[][],
   stock: any[][],
   daily_use: any[][],
-  daily_loss?: any[][],
+  daily_loss: any[][],
   keep?: any[][],
 ): any[][] {
   return eachCell(args, [as_of, stock, daily_use, daily_loss, keep], (given) => {
@@ -46,18 +46,24 @@ export function stockOutOn(
 }
 
 export const about: About = {
+  gives: "date",
   rule: "as of + (stock − keep) / (daily use + daily loss), cut down to the whole day",
   range:
-    "All amounts 0 or more and in one unit; a stock not above what is kept answers the day of the count; without use and loss it is #VALUE!, beyond the year 9999 #N/A.",
+    "All amounts 0 or more and in one unit; a stock not above what is kept answers the day of the count; without use and loss it is #VALUE!, beyond the year 9999 #N/A. For a vessel of liquid take EMPTY_ON, or give the gross use (GROSS_DRAW) and the daily loss here. A blank that an old Excel hands over as 0 is taken for no loss.",
   source: "Plain arithmetic",
   examples: [
     {
-      formula: '=OXYGEN.STOCK_OUT_ON("2026-03-01",600,45,5,100)',
+      formula: '=OXYGEN.STOCK_OUT_ON("2026-03-01",630,45,8,100)',
       result: 46092,
       note: "Ten days on: 11 March 2026; serial 46082 is 1 March 2026",
     },
-    { formula: "=OXYGEN.STOCK_OUT_ON(46082,130,50)", result: 46084, note: "2.6 days are cut down to 2" },
+    {
+      formula: "=OXYGEN.STOCK_OUT_ON(46082,130,50,0)",
+      result: 46084,
+      note: "2.6 days are cut down to 2",
+      source: "46082 + 130 / 50, cut down",
+    },
   ],
-  seeAlso: ["DAYS_OF_SUPPLY", "FIRST_SHORT_DATE", "DAYS_COVERED"],
+  seeAlso: ["DAYS_OF_SUPPLY", "EMPTY_ON", "GROSS_DRAW", "FIRST_SHORT_DATE", "DAYS_COVERED"],
   caution: "An average day says nothing about the worst one: order well before this day, by the reorder point.",
 };

@@ -108,20 +108,25 @@ test("the economic order is the cheapest: neighbours cost more", () => {
 });
 
 test("days of supply and its date", () => {
-  expect(oneNumber(daysOfSupply, 600, 50)).toBe(12);
+  expect(oneNumber(daysOfSupply, 600, 45, 5)).toBe(12);
   expect(oneNumber(daysOfSupply, 100, 50, 0, 100)).toBe(0);
-  expect(errorOf(daysOfSupply, 0, 0)).toContain("#VALUE! daily_use and daily_loss are both 0");
+  expect(errorOf(daysOfSupply, 0, 0, 0)).toContain("#VALUE! daily_use and daily_loss are both 0");
+  // Left out, the loss would flatter a vessel of liquid.
+  expect(errorOf(daysOfSupply, 600, 45)).toContain("daily_loss is blank");
+  expect(errorOf(stockOutOn, 46082, 600, 45)).toContain("daily_loss is blank");
   // 0.3/0.1 is 2.9999999999999996 in doubles, and 3 days all the same.
-  expect(oneCell(stockOutOn, "2026-03-01", 0.3, 0.1)).toBe(46082 + 3);
-  expect(oneCell(stockOutOn, "2028-02-28", 100, 50)).toBe(oneCell(stockOutOn, "2028-03-01", 0, 50));
-  expect(errorOf(stockOutOn, 46082, 1e9, 1)).toContain("#N/A the stock lasts beyond the year 9999");
+  expect(oneCell(stockOutOn, "2026-03-01", 0.3, 0.1, 0)).toBe(46082 + 3);
+  expect(oneCell(stockOutOn, "2028-02-28", 100, 50, 0)).toBe(oneCell(stockOutOn, "2028-03-01", 0, 50, 0));
+  expect(errorOf(stockOutOn, 46082, 1e9, 1, 0)).toContain("#N/A the stock lasts beyond the year 9999");
 });
 
 describe("ORDER_QUANTITY", () => {
   test("whole lots up, then down to the room", () => {
     expect(oneCell(orderQuantity, 10, 0, 31, 10)).toBe(30);
     expect(oneCell(orderQuantity, 10, 0, 31, 10, 29)).toBe(20);
-    expect(oneCell(orderQuantity, 10, 0, 31, 10, 9)).toBe(0);
+    expect(errorOf(orderQuantity, 10, 0, 31, 10, 9)).toContain("#N/A 21 is needed and not one lot of 10 fits");
+    expect(errorOf(orderQuantity, 10, 0, 31, 10, 0)).toContain("#N/A 21 is needed");
+    expect(oneCell(orderQuantity, 40, 0, 31, 10, 0)).toBe(0);
     expect(oneCell(orderQuantity, 10, 30, 31, 10)).toBe(0);
     // 2.1/0.7 is 3.0000000000000004 in doubles: three lots, not four
     expect(oneNumber(orderQuantity, 0, 0, 2.1, 0.7)).toBeCloseTo(2.1, 12);
@@ -131,6 +136,10 @@ describe("ORDER_QUANTITY", () => {
     const whole = fc.integer({ min: 0, max: 500 });
     fc.assert(
       fc.property(whole, whole, whole, fc.integer({ min: 1, max: 60 }), whole, (hand, order, upTo, lot, room) => {
+        if (upTo > hand + order && room < lot) {
+          expect(errorOf(orderQuantity, hand, order, upTo, lot, room)).toContain("#N/A");
+          return;
+        }
         const quantity = oneNumber(orderQuantity, hand, order, upTo, lot, room);
         const missing = Math.max(0, upTo - hand - order);
         expect(quantity % lot).toBe(0);
@@ -168,10 +177,26 @@ test("a level of 1, under 0.5 or in percent is refused with the reason", () => {
   expect(oneCell(safetyStock, 30, 5, 10, 0.5)).toBe(0);
 });
 
-test("a mean, spread or lead time of 0 is refused, as a blank read as 0 would flatter", () => {
-  for (const [at, name] of ["mean", "sd", "lead_days"].entries()) {
+test("a mean or lead time of 0 is refused, as a blank read as 0 would flatter", () => {
+  for (const [at, name] of [
+    [0, "mean"],
+    [2, "lead_days"],
+  ] as const) {
     const cells: unknown[] = [30, 5, 10, 0.95];
     cells[at] = 0;
     expect(errorOf(reorderPoint, ...cells)).toContain(`#VALUE! ${name} must be more than 0`);
   }
+});
+
+// A steady log has no spread: what is left is plain arithmetic.
+test("no spread at all is a steady demand", () => {
+  expect(oneNumber(safetyStock, 30, 0, 10, 0.95)).toBe(0);
+  expect(oneNumber(reorderPoint, 30, 0, 10, 0.95)).toBe(300);
+  expect(oneNumber(orderUpTo, 30, 0, 10, 7, 0.95)).toBe(510);
+  expect(oneNumber(stockOutChance, 299, 30, 0, 10)).toBe(1);
+  expect(oneNumber(stockOutChance, 300, 30, 0, 10)).toBe(0);
+  expect(oneNumber(expectedShortage, 92, 100, 0)).toBe(8);
+  expect(oneNumber(expectedShortage, 108, 100, 0)).toBe(0);
+  expect(oneNumber(fillRate, 50, 92, 100, 0)).toBeCloseTo(1 - 8 / 50, 12);
+  expect(stockLevels([[30]], [[0]], [[10]], [[7]], [[0.95]], [[3]])[2]![1]).toBe(0);
 });

@@ -180,13 +180,13 @@ export const reorder: SheetDescription = {
       ],
       [
         label("Cylinders last, at mean use"),
-        output("=OXYGEN.DAYS_OF_SUPPLY(CylindersOnHand,F18)", { name: "CylinderDays", format: formats.days }),
+        output("=OXYGEN.DAYS_OF_SUPPLY(CylindersOnHand,F18,0)", { name: "CylinderDays", format: formats.days }),
         null,
         note("Nothing kept back.", { across: 2 }),
       ],
       [
         label("Store empty on, at mean use"),
-        output("=OXYGEN.STOCK_OUT_ON(AsOf,CylindersOnHand,F18)", { format: formats.date }),
+        output("=OXYGEN.STOCK_OUT_ON(AsOf,CylindersOnHand,F18,0)", { format: formats.date }),
       ],
       [
         label("Chance to run out before an order comes"),
