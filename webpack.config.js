@@ -4,7 +4,7 @@ const CopyPlugin = require("copy-webpack-plugin");
 const { strFromU8, unzipSync } = require("fflate");
 const HtmlPlugin = require("html-webpack-plugin");
 const CssPlugin = require("mini-css-extract-plugin");
-const { IgnorePlugin } = require("webpack");
+const { DefinePlugin, IgnorePlugin } = require("webpack");
 const policies = require("./src/server/contentSecurityPolicy.json");
 const { BundledLicences } = require("./src/tooling/bundledLicences");
 
@@ -44,6 +44,7 @@ const functionsScript = {
   optimization: { splitChunks: false, runtimeChunk: false },
   plugins: [
     new BundledLicences(),
+    new DefinePlugin({ OXYGEN_PROGRAM: JSON.stringify("Microsoft 365") }),
     plainPage("functions.html", "./src/excel/functions.html"),
     new CopyPlugin({
       patterns: [

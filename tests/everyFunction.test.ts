@@ -1,6 +1,7 @@
 import { evaluateCall, argumentCells, firstExample, parseConstantFormula } from "../src/catalogue/constantFormula";
 import { readCatalogue, type ReadFunction } from "../src/catalogue/readCatalogue";
 import { defaultWords } from "../src/catalogue/readCatalogue";
+import type { ExampleError } from "../src/arguments/about";
 import { CellError, invalid } from "../src/cells/cellValues";
 import { constantRows } from "../src/models/constants";
 
@@ -31,7 +32,17 @@ const replaced = (cells: (unknown[][] | undefined)[], index: number, cell: unkno
   return copy;
 };
 
-const expectCell = (got: unknown, wanted: unknown, tolerance: number | undefined): void => {
+const expectError = (got: unknown, { error, words }: ExampleError): void => {
+  expect(got).toBeInstanceOf(CellError);
+  expect((got as CellError).code).toBe(error);
+  expect((got as CellError).message).toContain(words);
+};
+
+const expectCell = (got: unknown, wanted: number | string | boolean | ExampleError, tolerance?: number): void => {
+  if (typeof wanted === "object") {
+    expectError(got, wanted);
+    return;
+  }
   if (typeof wanted === "number") {
     expect(typeof plain(got)).toBe("number");
     expect(Math.abs((plain(got) as number) - wanted)).toBeLessThanOrEqual(tolerance ?? Math.abs(wanted) * 1e-9 + 1e-12);
@@ -54,10 +65,7 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
         line.forEach((cell, column) => expectCell(result[row]![column], cell, example.tolerance)),
       );
     } else if (typeof wanted === "object") {
-      const got = result[0]![0] as CellError;
-      expect(got).toBeInstanceOf(CellError);
-      expect(got.code).toBe(wanted.error);
-      expect(got.message).toContain(wanted.words);
+      expectError(result[0]![0], wanted);
     } else {
       expect([result.length, result[0]!.length]).toEqual([1, 1]);
       expectCell(result[0]![0], wanted, example.tolerance);
@@ -139,6 +147,20 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
       }
     });
 
+    const takesAnything = reader.shape === "range" && reader.takesAnything;
+    const takesBlanks = takesAnything || (reader.shape === "cell" && reader.mayBeBlank);
+
+    if (takesAnything) {
+      it("answers an error cell and a blank with different words, and refuses to be left out", () => {
+        const answers = [invalid("from elsewhere"), null, 5].map((cell) =>
+          JSON.stringify(call(...replaced(firstCells(read), index, cell))),
+        );
+        expect(new Set(answers).size).toBe(3);
+        namesArgument(call(...firstCells(read).map((cells, at) => (at === index ? undefined : cells)))[0]![0]);
+      });
+      return;
+    }
+
     it("lets an error cell out unchanged", () => {
       for (const error of [
         invalid("from elsewhere"),
@@ -161,6 +183,15 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
           namesArgument(bad(blank));
           expect((bad(blank) as CellError).message).toMatch(/is blank.*leave the argument out of the formula/);
         }
+      });
+    } else if (reader.shape === "range" && reader.mayBeBlank) {
+      it("takes a blank for a range with nothing in it, and refuses to be left out", () => {
+        for (const blank of [null, ""]) expect(allowedCell(bad(blank))).toBe(true);
+        namesArgument(call(...firstCells(read).map((cells, at) => (at === index ? undefined : cells)))[0]![0]);
+      });
+    } else if (takesBlanks) {
+      it("tells of a blank in its answer", () => {
+        for (const blank of [null, ""]) expect(bad(blank)).toMatch(/blank/);
       });
     } else {
       it("refuses a blank and names the argument", () => {

@@ -1,22 +1,25 @@
 import { isErrorCell } from "../cells/cellValues";
 import { type CellArgument, type Failure, isBlank, plainCell, refuse } from "./argument";
 
-/** A cell as it stands: number, text or flag. A blank is refused and an error cell goes out unchanged. */
-export class AnyCellArgument implements CellArgument<number | string | boolean> {
+type Plain = number | string | boolean;
+
+/** A cell as it stands: number, text or flag; a blank one reads as undefined. An error cell goes out unchanged. */
+class AnyCellArgument implements CellArgument<Plain | undefined> {
   readonly shape = "cell";
   readonly kind = "value";
   readonly unit = "";
   readonly optional = false;
+  readonly mayBeBlank = true;
   readonly defaultValue = undefined;
   /** No fast path: numbers go through `read` too. */
   readonly min = Infinity;
   readonly max = -Infinity;
   readonly wholeOnly = false;
 
-  read(cell: unknown, label: string): number | string | boolean | Failure {
+  read(cell: unknown, label: string): Plain | undefined | Failure {
     if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
-    if (isBlank(plain)) return refuse(label, "is blank; enter the cell to check");
+    if (isBlank(plain)) return undefined;
     if (typeof plain === "number" || typeof plain === "string" || typeof plain === "boolean") return plain;
     return refuse(label, "is of a kind that is neither number nor text");
   }

@@ -38,6 +38,10 @@ export interface RangeArgument<T extends readonly unknown[] | undefined = readon
   readonly kind: Kind | readonly Kind[];
   readonly unit: string;
   readonly optional: boolean;
+  /** Blank and error cells are answers, not faults. */
+  readonly takesAnything?: boolean;
+  /** A blank range has a meaning of its own. */
+  readonly mayBeBlank?: boolean;
   readonly defaultValue: undefined;
   readRange(cells: Cells | null | undefined, label: string): T | Failure;
 }

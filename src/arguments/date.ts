@@ -1,5 +1,6 @@
 import { isErrorCell } from "../cells/cellValues";
 import { daysInMonth, epochSerial, firstSerial, lastDay, serialOfDay } from "../models/calendar";
+import { firstGivenDay, lastGivenDay } from "../models/plausible";
 import {
   type CellArgument,
   type Failure,
@@ -41,10 +42,6 @@ export const isoMinute = (serial: number): string =>
   isoOfEpochMinutes(Math.round((serial - epochSerial) * 1440))
     .slice(0, 16)
     .replace("T", " ");
-
-/** 1990-01-01 and 2100-12-31: a date given outside is a slip; a computed one may lie outside. */
-export const firstGivenDay = serialOfDay({ year: 1990, month: 1, day: 1 });
-const lastGivenDay = serialOfDay({ year: 2100, month: 12, day: 31 });
 
 const asDigits = /^(19|20|21)(\d\d)(0[1-9]|1[0-2])([0-2]\d|3[01])$/;
 

@@ -10,7 +10,7 @@ export type ExampleResult =
 /** A table function's first row is its header; a spilled range has none. */
 export function exampleResult({ result }: Example, { unit, table }: FunctionRecord["result"]): ExampleResult {
   if (Array.isArray(result)) {
-    const head = table ? (result[0] ?? []).map(String) : undefined;
+    const head = table ? (result[0] ?? []).map((cell) => shownValue(cell, "")) : undefined;
     const rows = (table ? result.slice(1) : result).map((row) =>
       row.map((cell, column) => shownValue(cell, head ? (head[column] ?? "") : unit)),
     );

@@ -1,3 +1,4 @@
+import type { ExampleError } from "../arguments/about";
 import { isoDay, isoMinute } from "../arguments/date";
 
 /** A serial as yyyy-mm-dd, with hh:mm where asked. */
@@ -7,7 +8,8 @@ export const isoDate = (serial: number, withTime: boolean): string => (withTime 
 export const holdsDates = (words: string): boolean => /\bdate\b/i.test(words);
 
 /** A value as help shows it, by the unit of the result or the heading of its column. */
-export function shownValue(value: number | string | boolean, unitOrHeading: string): string {
+export function shownValue(value: number | string | boolean | ExampleError, unitOrHeading: string): string {
+  if (typeof value === "object") return `${value.error} ${value.words}`;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (typeof value === "number" && holdsDates(unitOrHeading)) return isoDate(value, /time/i.test(unitOrHeading));
   return String(value);

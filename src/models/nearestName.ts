@@ -20,21 +20,23 @@ export function editDistance(from: string, to: string): number {
 const asWords = (name: string): string => `_${name.replace(/\./g, "_")}_`;
 
 /** One name has all the words of the other, in one run: CANNULA and CANNULA_FIO2, but not SUM and SUMMARY. */
-const holdsWords = (one: string, other: string): boolean =>
-  asWords(one).indexOf(asWords(other)) >= 0 || asWords(other).indexOf(asWords(one)) >= 0;
+const holdsWords = (oneAsWords: string, otherAsWords: string): boolean =>
+  oneAsWords.indexOf(otherAsWords) >= 0 || otherAsWords.indexOf(oneAsWords) >= 0;
 
 /**
  * The name that is most likely meant by a mistyped one: one that has its words or whose words it has first, then the
  * fewest edits, then list order. Undefined where no name has its words or is within a third of its letters.
  */
 export function nearestName(typed: string, names: readonly string[]): string | undefined {
+  const typedAsWords = asWords(typed);
   const most = Math.max(1, Math.round(typed.length / 3));
   let nearest: string | undefined;
   let least = Infinity;
   for (const name of names) {
-    const related = typed.length >= 3 && holdsWords(typed, name);
+    const related = typed.length >= 3 && holdsWords(typedAsWords, asWords(name));
     if (!related && Math.abs(name.length - typed.length) > most) continue;
-    const distance = editDistance(typed, name);
+    // The words that one has beyond the other are all that is to be edited; a long text is never compared letter by letter.
+    const distance = related ? Math.abs(name.length - typed.length) : editDistance(typed, name);
     if (!related && distance > most) continue;
     const rank = distance - (related ? 1000 : 0);
     if (rank < least) {

@@ -1,5 +1,5 @@
 import { zeroCelsius } from "./referenceConditions";
-import { firstSerial, lastDay } from "./calendar";
+import { firstSerial, lastDay, serialOfDay } from "./calendar";
 
 /** Limits beyond which a cell is more likely a slip than a measurement. CONSTANTS lists them. */
 
@@ -17,9 +17,11 @@ const vacuum = -1.01325;
 export const largestFlow = 5000;
 /** Liquid of the largest site vessels [L]. */
 export const largestLevel = 100000;
-/** Days before 2000 and after 2099 are more likely a slip in the year. */
-const firstPlausibleDay = 36526;
-const lastPlausibleDay = 73050;
+/** The years of dates that are given; before and after, a slip in the year is more likely. */
+export const firstGivenYear = 1990;
+export const lastGivenYear = 2100;
+export const firstGivenDay = serialOfDay({ year: firstGivenYear, month: 1, day: 1 });
+export const lastGivenDay = serialOfDay({ year: lastGivenYear, month: 12, day: 31 });
 /** Equal readings in a row after which a gauge is taken to be stuck. */
 export const stuckReadings = 3;
 
@@ -73,12 +75,12 @@ export function oddDate(serial: number): string | undefined {
   if (serial >= 19000101 && serial <= 21001231 && month >= 1 && month <= 12 && day >= 1 && day <= 31) {
     return "is a date run together as a number; enter it with separators, as 2026-03-01";
   }
-  if (serial >= 1900 && serial <= 2100 && Number.isInteger(serial))
+  if (serial >= 1900 && serial <= lastGivenYear && Number.isInteger(serial))
     return "looks like a year alone; enter day, month and year";
   if (serial < firstSerial) return "is a small number, not a date";
   if (serial >= lastDay + 1) return "is too large for a date";
-  return serial < firstPlausibleDay || serial >= lastPlausibleDay
-    ? "is a date outside 2000 to 2099; check the year"
+  return serial < firstGivenDay || serial >= lastGivenDay + 1
+    ? `is a date outside ${firstGivenYear} to ${lastGivenYear}; check the year`
     : undefined;
 }
 

@@ -1,6 +1,6 @@
 import { functions } from "../../src/catalogue/generated/functions";
 import { catalogue } from "../../src/catalogue/catalogue";
-import type { Example } from "../../src/arguments/about";
+import type { Example, ExampleError } from "../../src/arguments/about";
 import { createEngine } from "../../src/engine/engine";
 import { cellJson } from "../../src/engine/cellText";
 import { isEngineError, type EngineValue } from "../../src/engine/engineValue";
@@ -16,6 +16,11 @@ beforeAll(async () => {
 afterAll(() => engine.dispose());
 
 const expectCell = (value: EngineValue, expected: unknown, tolerance: number | undefined): void => {
+  if (typeof expected === "object") {
+    const { error, words } = expected as ExampleError;
+    expect(value).toMatchObject({ error, message: expect.stringContaining(words) });
+    return;
+  }
   if (typeof expected !== "number") {
     expect(cellJson(value)).toEqual(expected);
     return;

@@ -48,6 +48,11 @@ const expectTable = (answer: HostAnswer, record: FunctionRecord): void => {
     return;
   }
   const rows = Array.isArray(wanted) ? wanted : [[wanted]];
+  if (example.localOnly) {
+    expect(got.map((row) => row[0])).toEqual(rows.map((row) => row[0]));
+    expect(JSON.stringify(got)).not.toContain("local engine");
+    return;
+  }
   expect(got.map((row) => row.length)).toEqual(rows.map((row) => row.length));
   rows.flat().forEach((cell, at) => {
     const value = plain(got.flat()[at]);

@@ -1,6 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { bookBalance as unexplained } from "../../models/bookBalance";
 
 export const args = cellArguments({
@@ -40,11 +41,21 @@ export function bookBalance(
 export const about: About = {
   gives: "amount",
   rule: "closing − (opening + made + received − drawn − lost)",
-  range: "All 0 or more, a blank is refused: enter 0 where nothing happened. A difference of floating noise is 0.",
+  range: `All 0 or more, a blank is refused: enter 0 where nothing happened. A difference of floating noise is 0. ${blankAsZero}`,
   source: "Mass balance; plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.BOOK_BALANCE(50,30,0,25,2,50)", result: -3, note: "53 should be there: 3 are missing" },
-    { formula: "=OXYGEN.BOOK_BALANCE(0.1,0.2,0,0,0,0.3)", result: 0, note: "Decimal noise is no difference" },
+    {
+      formula: "=OXYGEN.BOOK_BALANCE(50,30,0,25,2,50)",
+      result: -3,
+      note: "Three are missing",
+      source: "50 − (50 + 30 + 0 − 25 − 2)",
+    },
+    {
+      formula: "=OXYGEN.BOOK_BALANCE(0.1,0.2,0,0,0,0.3)",
+      result: 0,
+      note: "Decimal noise is no difference",
+      source: "0.3 − (0.1 + 0.2)",
+    },
   ],
   seeAlso: ["PLAN_TOTALS", "LOG_FAULTS", "DAILY_LOSS", "LOSS_FROM_READINGS"],
   caution:

@@ -31,6 +31,7 @@ export const about: About = {
         ...constantRows.map(({ name, value, unit, source }) => [name, value, unit, source]),
       ],
       note: "The whole list; the published values in it are compared with their sources in the tests",
+      source: "Each row names its own",
     },
   ],
   seeAlso: ["SOURCE_OF"],

@@ -44,13 +44,22 @@ export const about: About = {
   range: "Any function of the add-in. An unknown name is #N/A with the nearest one.",
   source: "Plain look-up; common practice, no source",
   examples: [
-    { formula: '=OXYGEN.SOURCE_OF("BOOK_BALANCE")', result: "Mass balance; plain arithmetic" },
+    {
+      formula: '=OXYGEN.SOURCE_OF("BOOK_BALANCE")',
+      result: "Mass balance; plain arithmetic",
+      source: "Help of BOOK_BALANCE",
+    },
     {
       formula: '=OXYGEN.SOURCE_OF("oxygen.book_balance")',
       result: "Mass balance; plain arithmetic",
       note: "Namespace and case don't matter",
+      source: "Help of BOOK_BALANCE",
     },
-    { formula: '=OXYGEN.SOURCE_OF("BOOK_BALANSE")', result: { error: "#N/A", words: "did you mean BOOK_BALANCE?" } },
+    {
+      formula: '=OXYGEN.SOURCE_OF("BOOK_BALANSE")',
+      result: { error: "#N/A", words: "did you mean BOOK_BALANCE?" },
+      source: "One letter apart",
+    },
   ],
   seeAlso: ["CONSTANTS"],
 };

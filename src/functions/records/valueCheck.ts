@@ -1,11 +1,27 @@
 import type { About } from "../../arguments/about";
 import { anyCell } from "../../arguments/anyCell";
-import { isFailure, quoteCell } from "../../arguments/argument";
+import { formatNumber, isFailure, quoteCell } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { type Quantity, measured, number as bareNumber } from "../../arguments/quantity";
 import { choice } from "../../arguments/text";
 import { measures } from "../../arguments/units";
-import { type CheckedKind, looksLikeDate, looksLikeNumber, oddDate, oddNumber } from "../../models/plausible";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
+import {
+  type CheckedKind,
+  coldestAir,
+  coldestOxygen,
+  firstGivenYear,
+  fullestCylinder,
+  largestFlow,
+  largestLevel,
+  lastGivenYear,
+  looksLikeDate,
+  looksLikeNumber,
+  oddDate,
+  oddNumber,
+  warmestAir,
+  warmestColdOxygen,
+} from "../../models/plausible";
 
 export const args = cellArguments({
   value: anyCell,
@@ -48,6 +64,7 @@ function whatIsWrong(value: number | string | boolean, kind: CheckedKind | "date
  */
 export function valueCheck(value: any[][], kind: any[][]): any[][] {
   return eachCell(args, [value, kind], (given) => {
+    if (given.value === undefined) return `blank: nothing is entered; a ${given.kind} is wanted here`;
     const wrong = whatIsWrong(given.value, given.kind);
     if (wrong === undefined) return "ok";
     const quoted = quoteCell(given.value);
@@ -55,16 +72,26 @@ export function valueCheck(value: any[][], kind: any[][]): any[][] {
   });
 }
 
+const minus = (value: number): string => formatNumber(value).replace("-", "−");
+
 export const about: About = {
   gives: "text",
-  rule: "the value against the limits of its kind: fraction 0 to 1; flow 0 to 5,000 L/min; level 0 to 100,000 L; temperature of air −89.2 to 56.7 °C or of cold oxygen −218.8 to −118.5 °C; pressure −1.013 to 300 bar gauge; date in 2000 to 2099; count a whole number from 0",
-  range:
-    'Text with a unit of the kind is read and judged in the base unit. °F below 57 and psi below 300 can\'t be told from °C and bar. A blank is refused; an error cell goes out unchanged. "ok" says that a value can be, not that it is right.',
+  rule: `the value against the limits of its kind: fraction 0 to 1; flow 0 to ${largestFlow} L/min; level 0 to ${largestLevel} L; temperature of air ${minus(coldestAir)} to ${warmestAir} °C or of cold oxygen ${minus(coldestOxygen)} to ${minus(warmestColdOxygen)} °C; pressure −1.013 to ${fullestCylinder} bar gauge; date in ${firstGivenYear} to ${lastGivenYear}; count a whole number from 0`,
+  range: `Text with a unit of the kind is read and judged in the base unit. °F below ${Math.ceil(warmestAir)} and psi below ${fullestCylinder} can't be told from °C and bar. A blank is told; an error cell goes out unchanged. "ok" says that a value can be, not that it is right. ${blankAsZero}`,
   source:
     "Air temperatures: the extremes recognised by the World Meteorological Organization; freezing and critical point of oxygen: Schmidt & Wagner 1985; the other limits are own planning defaults",
   examples: [
-    { formula: '=OXYGEN.VALUE_CHECK(93,"fraction")', result: "93 looks like a percent: enter 93% or 0.93" },
-    { formula: '=OXYGEN.VALUE_CHECK(0.93,"fraction")', result: "ok" },
+    {
+      formula: '=OXYGEN.VALUE_CHECK(93,"fraction")',
+      result: "93 looks like a percent: enter 93% or 0.93",
+      source: "93 / 100",
+    },
+    { formula: '=OXYGEN.VALUE_CHECK(0.93,"fraction")', result: "ok", source: "0.93 is from 0 to 1" },
+    {
+      formula: '=OXYGEN.VALUE_CHECK("","level")',
+      result: "blank: nothing is entered; a level is wanted here",
+      source: "The rule stated",
+    },
     {
       formula: '=OXYGEN.VALUE_CHECK(86,"temperature")',
       result: '86 is hotter than any air; it looks like °F: 86 °F is 30 °C, or enter "86 °F"',
@@ -73,10 +100,12 @@ export const about: About = {
     {
       formula: '=OXYGEN.VALUE_CHECK("12,5","level")',
       result: '"12,5" is text that looks like a number; enter it as a number',
+      source: "A decimal comma in text",
     },
     {
       formula: '=OXYGEN.VALUE_CHECK("05/03/2026","date")',
       result: '"05/03/2026" is text that looks like a date; enter it as a date',
+      source: "5 March or May 3: text that can be read two ways",
     },
   ],
   seeAlso: ["LOG_FAULTS", "BOOK_BALANCE", "CONVERT_AMOUNT"],

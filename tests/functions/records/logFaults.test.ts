@@ -98,7 +98,7 @@ test.each([
     [50, 40],
     undefined,
     undefined,
-    ["2: date is a date outside 2000 to 2099; check the year"],
+    [expect.stringMatching(/^2: date is 9560, the date 1926-03-04; .*check the year/)],
   ],
   [
     "a year typed too late: that row, not those after it, and the changes after it are still judged",
@@ -145,17 +145,30 @@ test("two readings of one day are no fault when their times differ", () => {
   ]);
 });
 
-test("rows are counted without the header, blank rows counted but passed over", () => {
+test("rows are counted without the header, a blank row between filled ones is a fault, those at the end are none", () => {
   const table = logFaults(
-    [["date"], [firstOfMarch], [null], [firstOfMarch + 1]],
-    [["level"], [20], [null], [200]],
+    [["date"], [firstOfMarch], [null], [firstOfMarch + 1], [null], [""]],
+    [["level"], [20], [null], [200], [null]],
     [[100]],
   );
-  expect(words(records(table))).toEqual(["3: level 200 L is above the capacity of 100 L"]);
+  expect(words(records(table))).toEqual(["2: the row is blank", "3: level 200 L is above the capacity of 100 L"]);
+});
+
+test("the last day without a level is told; a longer blank end of one range is not", () => {
+  expect(words(faults(days(0, 1, 2), [20, 30, null]))).toEqual(["3: level is blank"]);
+  expect(words(faults([...days(0, 1), null], [20, 30, 40]))).toEqual(["3: date is blank"]);
+  expect(faults([...days(0, 1), null, ""], [20, 30])).toEqual(none);
+  expect(words(records(logFaults([days(0, 1, 2)], [[20, 30, ""]], [[100]])))).toEqual(["3: level is blank"]);
 });
 
 test("ranges that don't go together are refused in words, an error cell goes out unchanged", () => {
-  expect(logFaults([[1], [2]], [[1], [2], [3]], [[100]])[0]![0]).toMatchObject({
+  expect(
+    logFaults(
+      days(0, 1).map((day) => [day]),
+      [[1], [2], [3]],
+      [[100]],
+    )[0]![0],
+  ).toMatchObject({
     code: "#VALUE!",
     message: expect.stringMatching(/dates has 2 and levels has 3 cells/),
   });

@@ -23,6 +23,28 @@ test("an unknown name is #N/A with the nearest one", () => {
   expect(errorOf(sourceOf, "weather")).toBe('#N/A there is no function "weather"');
 });
 
+/** The quickest of a few calls [ms]: what other programs take of the machine is left out. */
+const quickest = (name: string): number =>
+  Math.min(
+    ...Array.from({ length: 5 }, () => {
+      const started = performance.now();
+      oneCell(sourceOf, name);
+      return performance.now() - started;
+    }),
+  );
+
+test("a cell full of text is answered as quickly as a line of it, with a short quotation", () => {
+  const names = catalogue.map(({ id }) => id).join(" ");
+  for (const long of [`STOCK_PLAN ${"too long ".repeat(3600)}`, `${names} `.repeat(10), "X".repeat(32000)]) {
+    expect(long.length).toBeGreaterThan(20000);
+    expect(quickest(long)).toBeLessThan(40 * quickest("STOCK_PLN"));
+    expect(errorOf(sourceOf, long).length).toBeLessThan(140);
+  }
+  expect(errorOf(sourceOf, `STOCK_PLAN ${"too long ".repeat(3600)}`)).toMatch(
+    /^#N\/A there is no function "STOCK_PLAN too long .{10,40}…"; did you mean STOCK_PLAN\?$/,
+  );
+});
+
 // Levenshtein 1966; the words are the usual textbook example. A swap of neighbours counts one (Damerau 1964).
 test("edit distance", () => {
   expect(editDistance("KITTEN", "SITTING")).toBe(3);

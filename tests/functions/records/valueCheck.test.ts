@@ -1,4 +1,5 @@
 import { valueCheck } from "../../../src/functions/records/valueCheck";
+import { overdueDays } from "../../../src/functions/service/overdueDays";
 import { errorOf, oneCell } from "../oneCell";
 
 const check = (value: unknown, kind: string) => oneCell(valueCheck, value, kind);
@@ -27,7 +28,8 @@ test.each([
   [20260301, "date", /run together/],
   [2026, "date", /year alone/],
   [43, "date", /small number/],
-  [9684, "date", /outside 2000 to 2099/],
+  [32873, "date", /outside 1990 to 2100/],
+  [73416, "date", /outside 1990 to 2100/],
   [1e9, "date", /too large/],
   [true, "count", /TRUE is no count/],
 ])("%p as a %s", (value, kind, words) => {
@@ -73,6 +75,8 @@ test.each([
   [0, "count"],
   [46083, "date"],
   [46083.5, "date"],
+  [32874, "date"],
+  [73415.9, "date"],
 ])("%p as a %s is ok", (value, kind) => {
   expect(check(value, kind)).toBe("ok");
 });
@@ -82,10 +86,24 @@ test("text with a unit is judged in the base unit", () => {
   expect(check("9000 psi", "pressure")).toMatch(/above the fullest cylinders/);
 });
 
-test("a column is checked cell by cell, blanks are refused in their own cell only", () => {
+test("a column is checked cell by cell, blanks are told in their own cell", () => {
   const result = valueCheck([[0.5], [93], [null]], [["fraction"]]);
   expect(result[0]![0]).toBe("ok");
   expect(result[1]![0]).toMatch(/percent/);
-  expect(result[2]![0]).toMatchObject({ code: "#VALUE!", message: expect.stringContaining("value is blank") });
+  expect(result[2]![0]).toBe("blank: nothing is entered; a fraction is wanted here");
   expect(errorOf(valueCheck, 5, "mood")).toMatch(/kind is "mood"; enter fraction, flow/);
+});
+
+// 1990-01-01 and 2100-12-31 as serials: python's date(1990, 1, 1) − date(1899, 12, 30), and so on.
+test("a date that VALUE_CHECK passes is a date that the other functions take, and the other way round", () => {
+  for (const serial of [32873, 32874, 40000, 73415, 73416, 60, 2026, 20260301])
+    expect([serial, check(serial, "date") === "ok"]).toEqual([
+      serial,
+      typeof oneCell(overdueDays, serial, 46000) === "number",
+    ]);
+});
+
+test("a blank is never ok, of whatever kind", () => {
+  for (const kind of ["fraction", "flow", "level", "temperature", "pressure", "date", "count"])
+    for (const blank of [null, "", "  "]) expect(check(blank, kind)).toMatch(/^blank: nothing is entered/);
 });

@@ -53,7 +53,7 @@ const longWords = 30;
 
 const examples = catalogue.flatMap(({ id, examples: all, result }) =>
   all
-    .filter((example): example is TableExample => Array.isArray(example.result))
+    .filter((example): example is TableExample => Array.isArray(example.result) && !example.localOnly)
     .map((example) => ({ id, example, hasHeader: result.table })),
 );
 
