@@ -5,6 +5,7 @@ import { gzipSync } from "fflate";
 import type { Page } from "playwright-core";
 import type { FunctionRecord } from "../../src/catalogue/record";
 import { argumentCells, firstExample } from "../../src/catalogue/constantFormula";
+import { CellError } from "../../src/cells/cellValues";
 import { readCatalogue } from "../../src/catalogue/readCatalogue";
 import { distFolder } from "../../src/tooling/build";
 import { describeInBrowser } from "../inBrowser";
@@ -24,9 +25,15 @@ const call = (page: Page, id: string, args: unknown[], flags?: number): Promise<
 
 const built = (name: string): string => readFileSync(path.join(distFolder, name), "utf8");
 
+/** An error cell in the runtime's form of a data type. */
+const richError = (cell: unknown): unknown =>
+  cell instanceof CellError
+    ? { value: JSON.stringify({ type: "Error", basicType: "Error", basicValue: cell.code }) }
+    : cell;
+
 /** Omitted arguments reach the runtime as null, one for each parameter of functions.json. */
-const asExcelSends = (cells: unknown[], parameters: number): unknown[] =>
-  Array.from({ length: parameters }, (_, at) => cells[at] ?? null);
+const asExcelSends = (cells: (unknown[][] | undefined)[], parameters: number): unknown[] =>
+  Array.from({ length: parameters }, (_, at) => cells[at]?.map((row) => row.map(richError)) ?? null);
 
 const plain = (cell: unknown): unknown =>
   typeof cell === "object" && cell !== null && "basicValue" in cell

@@ -66,22 +66,22 @@ export const about: About = {
   source: `First-fit decreasing: Johnson, Near-optimal bin packing algorithms, MIT 1973 (from memory); pallet floor: ${defaults.pallet_floor.source}; pallet mass: ${defaults.pallet_mass.source}`,
   examples: [
     {
-      formula: "=OXYGEN.PALLETS_NEEDED({17},{260},{0.3},907,1.2)",
-      result: 6,
-      note: "Four fit the floor, three the mass: 17 / 3",
-      source: "17 / min(4, INT(907/260)), rounded up",
-    },
-    {
       formula: "=OXYGEN.PALLETS_NEEDED({17},{100},{0.3})",
       result: Math.ceil(17 / Math.floor(defaults.pallet_floor.value / 0.3 + 1e-9)),
       note: "The floor is tighter",
       source: `17 / INT(${defaults.pallet_floor.value}/0.3), rounded up`,
     },
     {
-      formula: "=OXYGEN.PALLETS_NEEDED({2;4},{700;250},{0.6;0.3},1000,0.9)",
-      result: 3,
-      note: "A 700 kg and a 250 kg unit fill the floor of two pallets; the other two go on a third",
-      source: "by hand, 0.6 + 0.3 m² on two pallets, 2 × 0.3 m² on a third",
+      formula: "=OXYGEN.PALLETS_NEEDED({17},{260},{0.3},{907;700},1.2)",
+      result: [[6], [9]],
+      note: "The floor takes four, the mass three or two",
+      source: "17 / INT(907/260) and 17 / INT(700/260), rounded up",
+    },
+    {
+      formula: "=OXYGEN.PALLETS_NEEDED({2;4},{700;250},{0.6;0.3},1000,0.7)",
+      result: 4,
+      note: "A smaller pallet takes one large unit or two small ones",
+      source: "by hand: 0.6 + 0.3 m² is above 0.7, 2 × 0.3 m² is not",
     },
   ],
   seeAlso: ["SHIPPED_MASS", "TRIPS_NEEDED", "TIE_DOWNS_NEEDED"],
