@@ -4,10 +4,20 @@ import { oxygenInAir } from "./roomOxygen";
 // Oxygen balances of mixing: fractions by volume of dry gas, `air` and `source` hold 21 % and the source's purity.
 
 /**
- * Flow to plan with for one adult patient [L/min]. WHO, Oxygen sources and distribution for COVID-19 treatment centres,
- * interim guidance, 4 April 2020 (read second hand).
+ * Flow to plan with for one patient of a kind [L/min].
+ *
+ * Adults: WHO, Oxygen sources and distribution for COVID-19 treatment centres, interim guidance, 4 April 2020. Newborns,
+ * infants, children and bubble CPAP: the upper ends of the starting ranges 0.5 to 1, 1 to 2, 1 to 4 and 5 to 10 L/min of
+ * WHO, Oxygen therapy for children, 2016. Both read second hand.
  */
-export const plannedFlows = { severe: 10, critical: 30 } as const;
+export const plannedFlows = {
+  severe: 10,
+  critical: 30,
+  newborn: 1,
+  infant: 2,
+  child: 4,
+  "bubble CPAP": 10,
+} as const;
 
 /** Source gas in a mixed flow [L/min]: total·(F − air)/(S − air). */
 export const sourceFlow = (totalFlow: number, fio2: number, sourcePurity: number): number =>
@@ -33,6 +43,10 @@ export const waterVapourPressure = 6.28;
  */
 export const seaLevelFraction = (fio2: number, airPressureKpa: number): number =>
   (fio2 * (airPressureKpa - waterVapourPressure)) / (seaLevelPressure - waterVapourPressure);
+
+/** Fraction to give at an air pressure [kPa] for the worth of `fio2` at sea level, inverse of it; air is the least. */
+export const fractionToSet = (fio2: number, airPressureKpa: number): number =>
+  Math.max(oxygenInAir, (fio2 * (seaLevelPressure - waterVapourPressure)) / (airPressureKpa - waterVapourPressure));
 
 /** Oxygen taken up at rest [L/min] by a body of a mass [kg]: 10·kg^0.75 mL/min. */
 export const oxygenUptake = (bodyMass: number): number => Math.pow(bodyMass, 0.75) / 100;

@@ -12,6 +12,7 @@ export const synonyms: readonly (readonly string[])[] = [
   ["patient", "bed", "casualty", "ward"],
   ["flow", "litres per minute", "lpm"],
   ["fio2", "oxygen fraction", "inspired"],
+  ["cabin", "flight", "aeroplane", "airplane", "helicopter", "evacuation", "medevac"],
   ["stock", "inventory", "reserve", "buffer", "safety stock"],
   ["order", "reorder", "resupply", "delivery"],
   ["altitude", "elevation", "height"],

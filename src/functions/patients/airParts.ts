@@ -1,6 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { breathedFraction, refuseRicherThanSource, sourcePurity } from "../../arguments/oxygenFraction";
+import { worstOfOxygen93 } from "../../arguments/whereCautionEnds";
 import { invalid } from "../../cells/cellValues";
 import { airParts as partsOfAir } from "../../models/bedside";
 import { oxygenInAir } from "../../models/roomOxygen";
@@ -27,8 +28,9 @@ export function airParts(fio2: any[][], source_purity?: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "number",
   rule: "(source purity − fio2) / (fio2 − 0.21)",
-  range: "fio2 above 0.21, up to the source's purity. Tables of masks print rounded ratios, and some take air as 0.20.",
+  range: `fio2 above 0.21, up to the source's purity. Tables of masks print rounded ratios, and some take air as 0.20. ${worstOfOxygen93}`,
   source: "Oxygen balance of two gases; the air and oxygen ratio of respiratory-care texts: (100 − %) / (% − 21)",
   examples: [
     {
@@ -39,11 +41,15 @@ export const about: About = {
     },
     {
       formula: "=OXYGEN.AIR_PARTS(28%,1)",
-      result: 10.3,
-      tolerance: 0.05,
+      result: 10.2857142857,
       source: "0.72 / 0.07; printed tables say 10 : 1",
     },
-    { formula: "=OXYGEN.AIR_PARTS(0.57)", result: 1, note: "Half and half of a source of 0.93" },
+    {
+      formula: "=OXYGEN.AIR_PARTS(0.57)",
+      result: 1,
+      note: "Half and half of a source of 0.93",
+      source: "(0.93 − 0.57) / (0.57 − 0.21)",
+    },
   ],
   seeAlso: ["TOTAL_FLOW", "MIXED_FIO2", "SOURCE_FLOW"],
   caution: "A planning figure; the clinician decides. A mask made for pure oxygen gives less on a source of 0.93.",

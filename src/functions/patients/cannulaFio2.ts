@@ -19,6 +19,7 @@ export function cannulaFio2(flow: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "0.20 + 0.04 × flow",
   range:
     "1 to 6 L/min of pure oxygen, adults at quiet breathing; outside it is #VALUE!. The true fraction varies widely: faster or deeper breathing lowers it, and measured rises were 2.5 to 3.8 % per L/min. A source of 0.93 gives a little less.",
@@ -28,6 +29,6 @@ export const about: About = {
     { formula: "=OXYGEN.CANNULA_FIO2(3)", result: 0.32, source: "teaching tables: 3 L/min is 32 %" },
     { formula: "=OXYGEN.CANNULA_FIO2({1;6})", result: [[0.24], [0.44]], source: "teaching tables: 24 and 44 %" },
   ],
-  seeAlso: ["MIXED_FIO2", "PLANNED_FLOW", "FIO2_AT_ALTITUDE"],
+  seeAlso: ["MIXED_FIO2", "PLANNED_FLOW", "FIO2_TO_SET"],
   caution: "An estimate for planning, never for treating: the clinician decides by the patient's saturation.",
 };

@@ -23,6 +23,7 @@ export function journeyGas(flow: any[][], minutes: any[][], safety?: any[][]): a
 }
 
 export const about: About = {
+  gives: "gas",
   rule: "flow × minutes × safety",
   range:
     "Flow and minutes 0 or more, safety 1 or more. The time counts from bed to bed, with loading and handing over.",
@@ -30,7 +31,13 @@ export const about: About = {
     "Twice the gas of the planned transfer: teaching of emergency medicine (2 × flow × minutes, read on an examination course's page)",
   examples: [
     { formula: "=OXYGEN.JOURNEY_GAS(10,16)", result: 320, source: "emergency-medicine course: 2 × 10 × 16" },
-    { formula: '=OXYGEN.JOURNEY_GAS(15,"1.5 h")', result: 2700 },
+    { formula: '=OXYGEN.JOURNEY_GAS(15,"1.5 h")', result: 15 * 90 * defaults.safety.value, source: "15 × 90 × safety" },
+    {
+      formula: "=OXYGEN.JOURNEY_GAS(6,200,3)",
+      result: 3600,
+      note: "Three times the gas for a bad road",
+      source: "6 × 200 × 3",
+    },
   ],
   seeAlso: ["CYLINDERS_NEEDED", "CYLINDER_MINUTES", "VENTILATOR_FLOW"],
   caution:

@@ -1,7 +1,9 @@
+import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sourcePurity } from "../../arguments/oxygenFraction";
 import { litresPerMinute } from "../../arguments/quantity";
+import { worstOfOxygen93 } from "../../arguments/whereCautionEnds";
 import { invalid } from "../../cells/cellValues";
 import { mixedFraction } from "../../models/bedside";
 
@@ -29,9 +31,9 @@ export function mixedFio2(source_flow: any[][], air_flow: any[][], source_purity
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "(source flow × source purity + air flow × 0.21) / (source flow + air flow)",
-  range:
-    "Flows 0 or more, not both 0. Where the patient breathes in faster than the mixture flows, room air thins it further.",
+  range: `Flows 0 or more, not both 0. Where the patient breathes in faster than the mixture flows, room air thins it further. ${worstOfOxygen93}`,
   source: "Oxygen balance of two gases",
   examples: [
     {
@@ -40,7 +42,12 @@ export const about: About = {
       tolerance: 0.0005,
       source: "C. Loewen 2009, High Flow Calculations",
     },
-    { formula: "=OXYGEN.MIXED_FIO2(10,10)", result: 0.57, note: "Half and half of a source of 0.93" },
+    {
+      formula: "=OXYGEN.MIXED_FIO2(10,10)",
+      result: (defaults.source_purity.value + 0.21) / 2,
+      note: "Half and half",
+      source: "(source purity + 0.21) / 2",
+    },
   ],
   seeAlso: ["SOURCE_FLOW", "AIR_PARTS", "TOTAL_FLOW"],
   caution: "A planning figure; the clinician decides. Check the fraction with an oxygen analyser at the patient.",

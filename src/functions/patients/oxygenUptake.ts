@@ -19,6 +19,7 @@ export function oxygenUptake(body_mass: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "gas flow",
   rule: "10 × kg^0.75 mL/min",
   range:
     "Mass above 0; under anaesthesia or at rest, at normal temperature. Fever, shivering and effort raise it several times; what patients are given is many times more than they take up.",

@@ -2,6 +2,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { breathedFraction, refuseRicherThanSource, sourcePurity } from "../../arguments/oxygenFraction";
 import { litresPerMinute } from "../../arguments/quantity";
+import { worstOfOxygen93 } from "../../arguments/whereCautionEnds";
 import { sourceFlow as flowOfSource } from "../../models/bedside";
 
 export const args = cellArguments({
@@ -30,12 +31,13 @@ export function sourceFlow(total_flow: any[][], fio2: any[][], source_purity?: a
 }
 
 export const about: About = {
+  gives: "gas flow",
   rule: "total flow × (fio2 − 0.21) / (source purity − 0.21)",
-  range: "fio2 from 0.21 to the source's purity; above it is #VALUE!. Air counts as 0.21 oxygen; leaks are not in it.",
+  range: `fio2 from 0.21 to the source's purity; above it is #VALUE!. Air counts as 0.21 oxygen; leaks are not in it. ${worstOfOxygen93}`,
   source: "Oxygen balance of two gases; the air and oxygen ratio of respiratory-care texts",
   examples: [
     { formula: "=OXYGEN.SOURCE_FLOW(50,0.6,0.93)", result: 27.0833333333, source: "50 × 0.39 / 0.72" },
-    { formula: "=OXYGEN.SOURCE_FLOW(60,1,1)", result: 60, note: "Pure oxygen, unmixed" },
+    { formula: "=OXYGEN.SOURCE_FLOW(60,1,1)", result: 60, note: "Pure oxygen, unmixed", source: "60 × 0.79 / 0.79" },
     {
       formula: "=OXYGEN.SOURCE_FLOW(60,1)",
       result: { error: "#VALUE!", words: "can't be reached" },

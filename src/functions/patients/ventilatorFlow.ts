@@ -3,6 +3,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { breathedFraction, refuseRicherThanSource, sourcePurity } from "../../arguments/oxygenFraction";
 import { litresPerMinute } from "../../arguments/quantity";
+import { worstOfOxygen93 } from "../../arguments/whereCautionEnds";
 import { sourceFlow } from "../../models/bedside";
 
 export const args = cellArguments({
@@ -41,16 +42,21 @@ export function ventilatorFlow(
 }
 
 export const about: About = {
+  gives: "gas flow",
   rule: "(minute volume + bias flow) × (fio2 − 0.21) / (source purity − 0.21) + drive gas",
-  range:
-    "Minute volume above 0; fio2 from 0.21 to the source's purity. The bias flow differs from machine to machine and can exceed the minute volume, so it has no default; leaks of a mask come on top. A ventilator that is driven by the source draws its drive gas whatever fraction is set.",
+  range: `Minute volume above 0; fio2 from 0.21 to the source's purity. The bias flow differs from machine to machine and can exceed the minute volume, so it has no default; leaks of a mask come on top. A ventilator that is driven by the source draws its drive gas whatever fraction is set. ${worstOfOxygen93}`,
   source: "Oxygen balance of two gases",
   examples: [
-    { formula: "=OXYGEN.VENTILATOR_FLOW(8,0.5,5)", result: 5.2361111111, source: "13 × 0.29 / 0.72" },
+    {
+      formula: "=OXYGEN.VENTILATOR_FLOW(8,0.5,5)",
+      result: (13 * 0.29) / (defaults.source_purity.value - 0.21),
+      source: "13 × 0.29 / (source purity − 0.21)",
+    },
     {
       formula: "=OXYGEN.VENTILATOR_FLOW(6,1,0,0.5,1)",
       result: 6.5,
       note: "Pure oxygen, driven by half a litre a minute",
+      source: "6 × 0.79 / 0.79 + 0.5",
     },
   ],
   seeAlso: ["SOURCE_FLOW", "JOURNEY_GAS", "PLANNED_FLOW"],

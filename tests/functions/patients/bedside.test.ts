@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { airParts } from "../../../src/functions/patients/airParts";
 import { cannulaFio2 } from "../../../src/functions/patients/cannulaFio2";
-import { fio2AtAltitude } from "../../../src/functions/patients/fio2AtAltitude";
+import { seaLevelFio2 } from "../../../src/functions/patients/seaLevelFio2";
+import { fio2ToSet } from "../../../src/functions/patients/fio2ToSet";
 import { journeyGas } from "../../../src/functions/patients/journeyGas";
 import { mixedFio2 } from "../../../src/functions/patients/mixedFio2";
 import { oxygenUptake } from "../../../src/functions/patients/oxygenUptake";
@@ -33,16 +34,17 @@ checkRows("bedside", rows, {
   "entrain-28": parts,
   "entrain-50": parts,
   "journey-16": ({ flow, minutes }) => oneNumber(journeyGas, flow, minutes),
-  "cabin-8000": ({ fio2, altitude }) => oneNumber(fio2AtAltitude, fio2, altitude),
+  "cabin-8000": ({ fio2, altitude }) => oneNumber(seaLevelFio2, fio2, altitude),
 });
 
 test("the mixing functions undo each other and keep the oxygen", () => {
   fc.assert(
     fc.property(
-      fc.double({ min: 0.5, max: 200, noNaN: true }),
-      fc.double({ min: 0.3, max: 1, noNaN: true }),
-      fc.double({ min: 0.01, max: 1, noNaN: true }),
-      (total, purity, way) => {
+      fc.integer({ min: 5, max: 2000 }),
+      fc.integer({ min: 30, max: 100 }),
+      fc.integer({ min: 1, max: 100 }),
+      (tenths, percent, hundredths) => {
+        const [total, purity, way] = [tenths / 10, percent / 100, hundredths / 100];
         const fio2 = 0.21 + (purity - 0.21) * way;
         const source = oneNumber(sourceFlow, total, fio2, purity);
         const air = total - source;
@@ -53,6 +55,7 @@ test("the mixing functions undo each other and keep the oxygen", () => {
         expect(oneNumber(airParts, fio2, purity) * source).toBeCloseTo(air, 7);
       },
     ),
+    { seed: 31 },
   );
 });
 
@@ -102,13 +105,30 @@ describe("PLANNED_FLOW", () => {
     expect(planned("severe", own.slice(1))).toBe(6);
   });
 
+  test("newborns, infants, children and bubble CPAP: the most to start with, WHO 2016, second hand", () => {
+    // Oxygen therapy for children: start with 0.5 to 1, 1 to 2, 1 to 4 and 5 to 10 L/min.
+    expect(["newborn", "INFANT", "child", " bubble cpap "].map((kind) => planned(kind))).toEqual([1, 2, 4, 10]);
+    expect(planned("child", own)).not.toBe(4);
+    expect(planned("infant", own)).toBe(2);
+  });
+
   test("an unknown kind is refused with the known ones, also one that JavaScript knows", () => {
     for (const kind of ["mild", "constructor", "toString"]) {
       expect(planned(kind, own)).toMatchObject({
         code: "#VALUE!",
-        message: expect.stringContaining("enter severe, Child, none, critical, or add it to own_table"),
+        message: expect.stringContaining(
+          "enter severe, Child, none, critical, newborn, infant, bubble CPAP, or add it to own_table",
+        ),
       });
+      expect(planned(kind)).toMatchObject({ code: "#VALUE!", message: expect.stringContaining("or give own_table") });
     }
+  });
+
+  test("a blank flow in the own table is refused, not replaced by the published one", () => {
+    expect(planned("severe", [["severe", null]])).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringContaining("own_table row 1, flow is blank"),
+    });
   });
 
   test("two rows of one kind are refused rather than chosen from", () => {
@@ -125,15 +145,55 @@ describe("PLANNED_FLOW", () => {
   });
 });
 
-test("FIO2_AT_ALTITUDE: sea level changes nothing, higher is less, by the alveolar gas equation's inspired term", () => {
-  expect(oneNumber(fio2AtAltitude, 0.5, 0)).toBeCloseTo(0.5, 12);
-  // ISO 2533 table: 2000 m is 79.4952 kPa
-  expect(oneNumber(fio2AtAltitude, 0.21, 2000)).toBeCloseTo((0.21 * (79.4952 - 6.28)) / (101.325 - 6.28), 5);
-  expect(oneNumber(fio2AtAltitude, 0.21, "3000 ft")).toBeGreaterThan(oneNumber(fio2AtAltitude, 0.21, "3001 ft"));
+/** Standard pressures [kPa] of ISO 2533:1975, table 5 (geopotential altitude in m). */
+const pressures = { 1000: 89.8746, 2000: 79.4952, 3000: 70.1085, 5000: 54.0199 } as const;
+/** Inspired oxygen pressure of air [mmHg], 150 at sea level: Samuels, Arch Dis Child 89 (2004) 448, table 1. */
+const inspired = { 1000: 132, 2000: 115, 3000: 100, 5000: 75 } as const;
+const heights = [1000, 2000, 3000, 5000] as const;
+
+test.each(heights)("SEA_LEVEL_FIO2 and FIO2_TO_SET at %p m, by ISO 2533 and by a published table", (height) => {
+  const lessVapour = (pressures[height] - 6.28) / (101.325 - 6.28);
+  expect(oneNumber(seaLevelFio2, 0.6, height)).toBeCloseTo(0.6 * lessVapour, 5);
+  expect(oneNumber(fio2ToSet, 0.3, height, 1)).toBeCloseTo(0.3 / lessVapour, 5);
+  // The table is rounded to 1 mmHg and its air pressures to 1 kPa: 2 %.
+  const published = inspired[height] / 150;
+  expect(Math.abs(oneNumber(seaLevelFio2, 0.6, height) / (0.6 * published) - 1)).toBeLessThan(0.02);
+  expect(Math.abs((oneNumber(fio2ToSet, 0.3, height, 1) * published) / 0.3 - 1)).toBeLessThan(0.02);
+});
+
+test("a patient on 0.40 in a cabin at 8000 ft needs 0.551, and is worth 0.290 there if left as it is", () => {
+  // 75.262 kPa at 2438.4 m, ISO 2533:1975: 95.045 / 68.982 = 1.37782
+  expect(oneNumber(fio2ToSet, 0.4, "8000 ft")).toBeCloseTo(0.4 * 1.37782, 4);
+  expect(oneNumber(seaLevelFio2, 0.4, "8000 ft")).toBeCloseTo(0.4 / 1.37782, 4);
+});
+
+test("FIO2_TO_SET gives back what SEA_LEVEL_FIO2 takes, and both change nothing at sea level", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 21, max: 100 }), fc.integer({ min: 0, max: 11000 }), (percent, height) => {
+      const worth = oneNumber(seaLevelFio2, percent / 100, height);
+      fc.pre(worth >= 0.21);
+      expect(oneNumber(fio2ToSet, worth, height, 1)).toBeCloseTo(percent / 100, 9);
+      expect(oneNumber(seaLevelFio2, percent / 100, 0)).toBeCloseTo(percent / 100, 12);
+    }),
+    { seed: 8 },
+  );
+});
+
+test("FIO2_TO_SET: more than the source holds is #N/A with what it is worth; never less than air", () => {
+  // Pure oxygen at 5000 m: (54.0199 − 6.28) / 95.045 = 0.5023
+  expect(errorOf(fio2ToSet, 0.6, 5000, 1)).toMatch(
+    /^#N\/A can't be reached: fio2 0.6 takes .* 1\.194.*the source holds 1; unmixed it is worth 0\.502/,
+  );
+  expect(errorOf(fio2ToSet, 0.95, 0)).toMatch(/#N\/A .*the source holds 0.93/);
+  expect(oneNumber(fio2ToSet, 0.93, 0)).toBeCloseTo(0.93, 12);
+  expect(errorOf(fio2ToSet, 0.93, 0, 0.9)).toContain("#N/A");
+  expect(oneNumber(fio2ToSet, 0.21, -500)).toBe(0.21);
+  expect(oneNumber(fio2ToSet, 0.4, -500)).toBeLessThan(0.4);
 });
 
 test("JOURNEY_GAS: never less than the planned gas, and times are read", () => {
   expect(oneNumber(journeyGas, 10, "1 h", 1)).toBeCloseTo(600, 9);
+  expect(errorOf(journeyGas, 10, 2 / 24)).toContain('looks like a time of day; enter 120 or "2 h"');
   expect(errorOf(journeyGas, 10, 60, 0.5)).toContain("safety must be 1 or more");
 });
 

@@ -394,7 +394,7 @@ export const groups: readonly Group[] = [
       {
         words: "What is that fraction worth up here?",
         entries: [fraction("Oxygen given (FiO₂)", 0.4, 0.21, 1), altitude("7500 ft")],
-        formula: "=OXYGEN.FIO2_AT_ALTITUDE({1},{2})",
+        formula: "=OXYGEN.SEA_LEVEL_FIO2({1},{2})",
         answer: "Worth at sea level",
         format: formats.percentOneDecimal,
         caution: "Thin air needs a higher fraction for the same effect.",
