@@ -116,7 +116,7 @@ export class TableArgument<
     return new TableArgument<C, readonly Row<C>[] | undefined>(this.columns, true, this.shorterWidths);
   }
 
-  /** Also takes the first `width` columns alone; the rest must be optional columns. */
+  /** Also takes the first `width` columns alone; the rest must be optional columns, which then read as blank. */
   orWidth(width: number): TableArgument<C, T> {
     return new TableArgument<C, T>(this.columns, this.optional, [...this.shorterWidths, width]);
   }

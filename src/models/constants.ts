@@ -27,6 +27,7 @@ export interface ConstantRow {
 }
 
 const factorTexts = "cylinder factors of respiratory-care and emergency-medical teaching texts";
+const childFlowGuidance = "WHO, Oxygen therapy for children, 2016, top of the starting range (read second hand)";
 const plannedFlowGuidance =
   "WHO, Oxygen sources and distribution for COVID-19 treatment centres, interim guidance, 4 April 2020 (read second hand)";
 const exact = "NIST SP 811 (2008), appendix B.8";
@@ -93,6 +94,10 @@ export const constantRows: readonly ConstantRow[] = [
   { name: "most tilt of a site", value: mostTilt, unit: "°", source: practice },
   { name: "planned flow, severe", value: plannedFlows.severe, unit: "L/min", source: plannedFlowGuidance },
   { name: "planned flow, critical", value: plannedFlows.critical, unit: "L/min", source: plannedFlowGuidance },
+  { name: "planned flow, newborn", value: plannedFlows.newborn, unit: "L/min", source: childFlowGuidance },
+  { name: "planned flow, infant", value: plannedFlows.infant, unit: "L/min", source: childFlowGuidance },
+  { name: "planned flow, child", value: plannedFlows.child, unit: "L/min", source: childFlowGuidance },
+  { name: "planned flow, bubble CPAP", value: plannedFlows["bubble CPAP"], unit: "L/min", source: childFlowGuidance },
 
   ...defaultRows,
 

@@ -1,5 +1,7 @@
 /** Options side by side: which is beaten outright, scores, what is left with a unit down, and money. */
 
+import { exceeds } from "./exceeds";
+
 /** Which way a measure is better. */
 export type Better = "less" | "more";
 
@@ -42,6 +44,20 @@ export function scores(
   });
 }
 
+/** Days that a stock [L] lasts at a need and a loss [L/day] that are the same each day, with nothing made. */
+export const daysOfStock = (stock: number, need: number, loss: number): number => stock / (need + loss);
+
+/**
+ * Does the last of a list of outputs equal the sum of the others, within rounding? Then it is likely a total row taken in
+ * with the units. Two equal units look the same and are left alone, and so is a last unit that makes nothing.
+ */
+export function endsInTotal(outputs: readonly number[]): boolean {
+  if (outputs.length < 3) return false;
+  const last = outputs[outputs.length - 1]!;
+  const others = outputs.slice(0, -1).reduce((total, output) => total + output, 0);
+  return last > 0 && !exceeds(last, others) && !exceeds(others, last);
+}
+
 /** Share of a need that is left with the largest unit lost. */
 export const oneUnitDown = (outputs: readonly number[], need: number): number =>
   (outputs.reduce((total, output) => total + output, 0) - Math.max(...outputs)) / need;
@@ -50,12 +66,17 @@ export const oneUnitDown = (outputs: readonly number[], need: number): number =>
 export const costPerDay = (buy: number, lifeDays: number, running: number, crew: number): number =>
   buy / lifeDays + running + crew;
 
-/**
- * Day on which A's cost so far and B's are the same; 0 where A is nowhere dearer, undefined where A is dearer for good.
- * Costs are a fixed part and a part for each day.
- */
-export function breakEvenDays(fixedA: number, dailyA: number, fixedB: number, dailyB: number): number | undefined {
-  if (fixedA <= fixedB && dailyA <= dailyB) return 0;
-  if (fixedA >= fixedB && dailyA >= dailyB) return undefined;
-  return (fixedA - fixedB) / (dailyB - dailyA);
+export type BreakEven =
+  /** From this day on A has cost no more than B. */
+  | { readonly kind: "pays"; readonly days: number }
+  /** A has cost less than B up to this day alone. */
+  | { readonly kind: "cheaper first"; readonly days: number }
+  | { readonly kind: "never" };
+
+/** When A's cost so far is no more than B's. Costs are a fixed part and a part for each day. */
+export function breakEvenDays(fixedA: number, dailyA: number, fixedB: number, dailyB: number): BreakEven {
+  if (fixedA <= fixedB && dailyA <= dailyB) return { kind: "pays", days: 0 };
+  if (fixedA >= fixedB && dailyA >= dailyB) return { kind: "never" };
+  const days = (fixedA - fixedB) / (dailyB - dailyA);
+  return { kind: dailyA < dailyB ? "pays" : "cheaper first", days };
 }

@@ -20,6 +20,7 @@ export function averageCensus(arrivals: any[][], stay: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "mean patients",
   rule: "arrivals a day × mean stay in days (Little's law)",
   range: "0 or more; a long-run average. While an outbreak grows the census lags behind it.",
   source: "Little, J. D. C., A proof for the queuing formula L = λW, Operations Research 9 (1961) 383 (abstract read)",
@@ -28,5 +29,6 @@ export const about: About = {
     { formula: '=OXYGEN.AVERAGE_CENSUS(6,"36 h")', result: 9, note: "Six a day for a day and a half" },
   ],
   seeAlso: ["CENSUS_AT_LEVEL", "CENSUS_OVER_CHANCE", "TURNED_AWAY_SHARE"],
-  caution: "Half of the days have more patients than this: plan places with CENSUS_AT_LEVEL.",
+  caution:
+    "An average is no number of places: on many days there are more patients than this. Plan places with CENSUS_AT_LEVEL.",
 };

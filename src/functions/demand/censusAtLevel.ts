@@ -5,7 +5,7 @@ import { refuseLevel, serviceLevel } from "../../arguments/serviceLevel";
 import { countAtLevel, mostMean, poisson } from "../../models/counts";
 
 export const args = cellArguments({
-  mean: number.aboveTo(0, mostMean),
+  mean: number.between(0, mostMean).as("mean patients"),
   level: serviceLevel,
 });
 
@@ -21,14 +21,15 @@ export function censusAtLevel(mean: any[][], level: any[][]): any[][] {
   return eachCell(
     args,
     [mean, level],
-    (given) => refuseLevel(given.level) ?? countAtLevel(poisson(given.mean), given.level),
+    (given) => refuseLevel(given.level) ?? (given.mean === 0 ? 0 : countAtLevel(poisson(given.mean), given.level)),
   );
 }
 
 export const about: About = {
+  gives: "patients",
   rule: "least n with P(N ≤ n) ≥ level, N Poisson of the mean",
   range:
-    "Mean above 0, up to a million; exact, without the normal short-cut. Patients come independently of each other, at any length of stay, and none is turned away. Outbreaks and mass casualties come together: plan them as a surge.",
+    "Mean 0 to a million, 0 answers 0; exact, without the normal short-cut. Patients come independently of each other, at any length of stay, and none is turned away. Outbreaks and mass casualties come together: plan them as a surge.",
   source:
     "Number in an M/G/∞ system is Poisson, at any length of stay (Palm's theorem): Feeney & Sherbrooke, Management Science 12(5) (1966) 391 (abstract read)",
   examples: [

@@ -21,6 +21,7 @@ export function censusOverChance(mean: any[][], places: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "P(N > places), N Poisson of the mean",
   range:
     "Mean above 0, up to a million; whole places. Patients come independently and none is turned away (TURNED_AWAY_SHARE is for when they are). Under 1e-25 the chance shows as 0.",

@@ -33,6 +33,7 @@ export function dailyDemand(counts: any[][], flows: any[][], hours?: any[][], us
 }
 
 export const about: About = {
+  gives: "gas a day",
   rule: "Σ (count × flow) × 60 × hours × use share",
   range:
     "Counts and flows 0 or more, one flow for each count; hours 0 to 24. Gas litres at 21.1 °C and 101.325 kPa. Leaks, purging and what a vessel boils off are not in it.",

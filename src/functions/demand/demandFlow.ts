@@ -31,6 +31,7 @@ export function demandFlow(counts: any[][], flows: any[][], use_share?: any[][])
 }
 
 export const about: About = {
+  gives: "gas flow",
   rule: "Σ (count × flow) × use share",
   range:
     "Counts and flows 0 or more, one flow for each count. An average: half of the time more is wanted; see FLOW_AT_LEVEL.",

@@ -3,7 +3,6 @@ import { column } from "../../arguments/column";
 import { date } from "../../arguments/date";
 import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
-import { noAnswer } from "../../cells/cellValues";
 import { summariseLog } from "../../models/demand";
 
 export const args = tableArguments({
@@ -26,21 +25,16 @@ export function demandFromLog(dates: any[][], amounts: any[][]): any[][] {
     const log = summariseLog(given.dates, given.amounts);
     return [
       ["days", "days with a record", "mean", "sd", "most"],
-      [
-        log.days,
-        log.daysWithRecord,
-        log.mean,
-        log.sd ?? noAnswer("one day shows no spread; the standard deviation needs records of two days or more"),
-        log.most,
-      ],
+      [log.days, log.daysWithRecord, log.mean, log.sd ?? "", log.most],
     ];
   });
 }
 
 export const about: About = {
+  gives: ["days", "count", "amount", "amount", "amount"],
   rule: "mean = Σ daily use / days with a record; sd = √(Σ (daily use − mean)² / (days with a record − 1))",
   range:
-    "Days count from the first to the last, both included. A day without a record is left out of the mean and the spread, not taken as 0: where nothing was used, write 0. One column or row each, a header passed over; a blank cell is refused.",
+    "Days count from the first to the last, both included. A day without a record is left out of the mean and the spread, not taken as 0: where nothing was used, write 0. One column or row each, a header passed over; a blank cell between filled ones is refused. One day shows no spread: then sd is empty.",
   source:
     "Sample mean and sample standard deviation: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5 (section number from memory)",
   examples: [

@@ -45,6 +45,7 @@ export function demandTable(names: any[][], counts: any[][], flows: any[][], cyl
 }
 
 export const about: About = {
+  gives: ["text", "number", "gas flow", "gas flow", "number", "gas a day", "liquid a day", "count"],
   rule: "count × flow; L/day = L/min × 1440; liquid = gas / expansion ratio; cylinders = gas / content, rounded up",
   range:
     "Counts and flows 0 or more. Gas litres at 21.1 °C and 101.325 kPa, liquid as it stands open to the air; losses in transfer are not in it (GROSS_DRAW). Cylinders are rounded up in each row, and the total's own sum is rounded up, so the rows may add up to more.",

@@ -4,7 +4,7 @@ import { count, fraction, litresPerMinute } from "../../arguments/quantity";
 import { designFlow as pipeFlow } from "../../models/demand";
 
 export const args = cellArguments({
-  beds: count,
+  beds: count.as("patients"),
   first_flow: litresPerMinute,
   next_flow: litresPerMinute,
   use_share: fraction,
@@ -27,6 +27,7 @@ export function designFlow(beds: any[][], first_flow: any[][], next_flow: any[][
 }
 
 export const about: About = {
+  gives: "gas flow",
   rule: "first flow + (beds − 1) × next flow × use share; 0 without beds",
   range: "Flows 0 or more, share 0 to 1. Flows and shares are those of the code that applies where the pipe is laid.",
   source:

@@ -37,6 +37,7 @@ export function flowAtLevel(means: any[][], flows: any[][], level: any[][]): any
 }
 
 export const about: About = {
+  gives: "gas flow",
   rule: "least flow f with P(Σ Nᵢ × flowᵢ ≤ f) ≥ level, the Nᵢ independent and Poisson",
   range:
     "Means 0 to a million; exact, without the normal short-cut, which comes out too low where few patients draw much. Flows without a common step are listed combination by combination; where that is too long for a cell it is #VALUE!. Kinds that surge together are not independent.",

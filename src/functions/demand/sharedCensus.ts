@@ -5,7 +5,7 @@ import { refuseLevel, serviceLevel } from "../../arguments/serviceLevel";
 import { binomial, countAtLevel, mostMean } from "../../models/counts";
 
 export const args = cellArguments({
-  patients: number.between(0, mostMean).whole(),
+  patients: number.between(0, mostMean).whole().as("patients"),
   share: fraction,
   level: serviceLevel,
 });
@@ -28,6 +28,7 @@ export function sharedCensus(patients: any[][], share: any[][], level: any[][]):
 }
 
 export const about: About = {
+  gives: "patients",
   rule: "least k with P(K ≤ k) ≥ level, K binomial of patients and share",
   range:
     "Whole patients, up to a million; share 0 to 1; exact, without the normal short-cut. Patients need it independently of each other; where one cause affects all, plan for all.",

@@ -48,6 +48,7 @@ export function surgeDemand(
 }
 
 export const about: About = {
+  gives: ["count", "amount"],
   rule: "base × (1 + (factor − 1) × share of the way up); the start day is 1/rise of the way up",
   range:
     "Whole days, at most 10000; a start day of 0 or less means the surge began before the first listed day. A factor under 1 is a dip.",

@@ -21,6 +21,7 @@ export function turnedAwayShare(mean: any[][], places: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "Erlang's loss formula: B(0) = 1, B(k) = mean × B(k − 1) / (k + mean × B(k − 1))",
   range:
     "Mean above 0 and whole places, both up to a million. Arrivals are independent, stays of any length; who is turned away goes elsewhere and does not wait or come back.",

@@ -19,7 +19,7 @@ export const args = tableArguments({
  */
 export function beatenBy(measures: any[][], better: any[][]): any[][] {
   return wholeTable(args, [measures, better], (given) => {
-    const width = given.measures.find((row) => row !== undefined)!.length;
+    const width = given.measures[0]!.length;
     const unequal = wordForEachMeasure(width, given.better);
     if (unequal) return unequal;
     return [
@@ -30,9 +30,10 @@ export function beatenBy(measures: any[][], better: any[][]): any[][] {
 }
 
 export const about: About = {
+  gives: ["count"],
   rule: "row a beats row b when a is at least as good in every measure and better in one; the first such row in list order",
   range:
-    "Rows that are alike don't beat each other. A wholly blank row stays blank and keeps its number, so that the result lies beside the options. Numbers of one column need one unit.",
+    "Rows that are alike don't beat each other. A blank row between filled ones is refused. Numbers of one column need one unit.",
   source: "Pareto dominance, a rule of decision theory in common use",
   examples: [
     {

@@ -14,9 +14,6 @@ export const args = tableArguments({
   goal_name: text.mayBeOmitted(),
 });
 
-/** A solve is given up after this time. */
-const limitMilliseconds = 2000;
-
 interface NamedItems {
   names: string[];
   items: MixItem[];
@@ -85,7 +82,7 @@ function wordsOf(
       );
     case "slow":
       return noAnswer(
-        `no answer within ${limitMilliseconds / 1000} seconds; use fewer items, smaller mosts or rounder numbers`,
+        `no sure answer: given up after ${answer.branches} branches of the search. Use fewer items, smaller mosts or rounder numbers`,
       );
     case "uneven":
       return noAnswer(
@@ -113,7 +110,7 @@ export function bestMix(items: any[][], needs: any[][], goal_name?: any[][]): an
         `needs has ${given.needs.length} and items has ${needNames.length} need columns; they must go together one by one`,
       );
     }
-    const answer = leastMix(read.items, given.needs, limitMilliseconds);
+    const answer = leastMix(read.items, given.needs);
     if (answer.kind !== "best") return wordsOf(answer, given.needs, needNames);
     const goals = read.items.map((item, index) => item.goal * answer.counts[index]!);
     const sum = (numbers: readonly number[]): number => numbers.reduce((total, each) => total + each, 0);
@@ -126,9 +123,10 @@ export function bestMix(items: any[][], needs: any[][], goal_name?: any[][]): an
 }
 
 export const about: About = {
+  gives: ["text", "count", "amount"],
   rule: "least Σ count × goal with Σ count × gives ≥ each need, 0 ≤ count ≤ most, counts whole",
   range:
-    "Among mixes of the same least goal: first the fewest units that add nothing to the goal, then more of the first item, then of the second, and so on down the list. Needs that can't be met are #N/A and name the first that fails; no answer within 2 seconds is #N/A.",
+    "Among mixes of the same least goal: first the fewest units that add nothing to the goal, then more of the first item, then of the second, and so on down the list. Needs that can't be met are #N/A and name the first that fails; a search given up after a set count of branches, the same on every machine, is #N/A.",
   source: "Whole-number linear programme, solved by branch and bound (Land & Doig, Econometrica 28, 1960; from memory)",
   examples: [
     {

@@ -28,8 +28,10 @@ export function costPerDay(buy: any[][], life_days: any[][], running: any[][], c
 }
 
 export const about: About = {
+  gives: "money a day",
   rule: "buy / life + running + crew",
-  range: "Life above 0. One currency throughout; no interest and no resale value.",
+  range:
+    "Life above 0. One currency throughout; no interest and no resale value. The crew is not counted where it is left out.",
   source: "Plain arithmetic (straight-line depreciation)",
   examples: [
     {

@@ -25,6 +25,7 @@ export function enoughUnitsChance(units: any[][], needed: any[][], availability:
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "Σ over k from needed to units of C(units, k) a^k (1 − a)^(units − k)",
   range:
     "Whole units, a million at most; 0 if more are needed than there are. Units fail independently: a common cause (fuel, power, bad filters, the same fault in all) makes the true chance lower.",

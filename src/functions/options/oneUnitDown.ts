@@ -2,7 +2,8 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
-import { oneUnitDown as shareLeft } from "../../models/options";
+import { totalRow } from "../../arguments/unitOutputs";
+import { endsInTotal, oneUnitDown as shareLeft } from "../../models/options";
 
 export const args = cellArguments({
   unit_outputs: list(sameUnit),
@@ -18,16 +19,25 @@ export const args = cellArguments({
  * @returns Share of the need, may pass 1
  */
 export function oneUnitDown(unit_outputs: any[][], need: any[][]): any[][] {
-  return eachCell(args, [unit_outputs, need], (given) => shareLeft(given.unit_outputs, given.need));
+  return eachCell(args, [unit_outputs, need], (given) =>
+    endsInTotal(given.unit_outputs) ? totalRow : shareLeft(given.unit_outputs, given.need),
+  );
 }
 
 export const about: About = {
+  gives: "fraction",
   rule: "(Σ outputs − largest output) / need",
-  range: "Need above 0; outputs 0 or more and none blank. One unit alone answers 0.",
+  range:
+    "Need above 0; outputs 0 or more and none blank. One unit alone answers 0. A last unit that gives as much as all others together (within rounding) is refused as a total row where there are three units or more.",
   source: "The n − 1 rule of supply, common practice, no source",
   examples: [
     { formula: "=OXYGEN.ONE_UNIT_DOWN({36;36;24},60)", result: 1, note: "36 + 24 still meet 60" },
     { formula: "=OXYGEN.ONE_UNIT_DOWN({36},30)", result: 0, note: "Nothing behind a single plant" },
+    {
+      formula: "=OXYGEN.ONE_UNIT_DOWN({36;24;60},60)",
+      result: { error: "#VALUE!", words: "looks like a total row" },
+      note: "36 + 24 = 60",
+    },
   ],
   seeAlso: ["SUPPLY_CHANCE", "ENOUGH_UNITS_CHANCE", "OPTION_TABLE"],
   caution:

@@ -39,6 +39,7 @@ export function optionScore(measures: any[][], better: any[][], weights: any[][]
 }
 
 export const about: About = {
+  gives: ["fraction"],
   rule: "Σ weight × (value − worst) / (best − worst) / Σ weight, worst and best of each measure within the list",
   range:
     "Compare dominance first: strike out what BEATEN_BY shows. A measure that is the same for all counts 1. The score shifts when an option is added or left out, since the worst and best of a measure may change with it, and even the order of the others may turn: it ranks this list and says nothing by itself. Weights of 0 or more.",

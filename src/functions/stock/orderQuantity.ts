@@ -3,6 +3,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { formatNumber } from "../../arguments/argument";
 import { sameUnit } from "../../arguments/quantity";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { noAnswer } from "../../cells/cellValues";
 import { exceeds } from "../../models/exceeds";
 import { orderQuantity as wholeLots } from "../../models/stock";
@@ -46,8 +47,7 @@ export function orderQuantity(
 export const about: About = {
   gives: "amount",
   rule: "up to − on hand − on order, in whole lots rounded up; then cut down to the whole lots that fit in the room",
-  range:
-    "Amounts 0 or more in one unit; 0 only when nothing is missing; when something is and not one lot fits it is #N/A with the amount. Room is what still fits, not the size of the whole store.",
+  range: `Amounts 0 or more in one unit; 0 only when nothing is missing; when something is and not one lot fits it is #N/A with the amount. Room is what still fits, not the size of the whole store. ${blankAsZero}`,
   source: "Plain arithmetic",
   examples: [
     { formula: "=OXYGEN.ORDER_QUANTITY(118,0,330)", result: 212, source: "330 − 118" },

@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { emptyDays, fraction, hours, litres, litresPerDay, number } from "../../arguments/quantity";
-import { drawRatioOfPortables, emptyDaysOfOthers } from "../../arguments/whereCautionEnds";
+import { blankAsZero, drawRatioOfPortables, emptyDaysOfOthers } from "../../arguments/whereCautionEnds";
 import { defaults } from "../../models/defaults";
 import { reserveForOutage as reserveLitres } from "../../models/reserve";
 
@@ -61,7 +61,7 @@ const outage = -5 * Math.log(0.1);
 export const about: About = {
   gives: "liquid",
   rule: "outage = −mean × ln(1 − level); daily need × draw ratio × (outage + restart) / 24 + capacity / empty days × outage / 24",
-  range: `Mean outage and capacity above 0; level from 0 to under 1. Outages are taken as exponential: one in e lasts longer than the mean. Where long ones come more often (storms, a fuel shortage), the true reserve is larger. The answer may be above the capacity: then no full vessel carries it, and another source must. ${drawRatioOfPortables} ${emptyDaysOfOthers}`,
+  range: `Mean outage and capacity above 0; level from 0 to under 1. Outages are taken as exponential: one in e lasts longer than the mean. Where long ones come more often (storms, a fuel shortage), the true reserve is larger. The answer may be above the capacity: then no full vessel carries it, and another source must. ${drawRatioOfPortables} ${emptyDaysOfOthers} ${blankAsZero}`,
   source:
     "Quantile of the exponential distribution (NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.6.7); draw ratio and loss: common practice, no source",
   examples: [

@@ -44,8 +44,9 @@ test("a level of 1, 0 or in percent is refused with the reason", () => {
   }
 });
 
-test("a mean of 0 is refused, as a blank read as 0 would flatter; 0 places are a question", () => {
-  expect(errorOf(censusAtLevel, 0, 0.95)).toContain("mean must be above 0");
+test("a mean of 0 asks for no place; 0 places are a question", () => {
+  expect(oneCell(censusAtLevel, 0, 0.95)).toBe(0);
+  expect(errorOf(censusAtLevel, -1, 0.95)).toContain("mean must be between 0");
   // P(N > 0) = 1 − e^−2
   expect(oneCell(censusOverChance, 2, 0)).toBeCloseTo(1 - Math.exp(-2), 12);
   expect(oneCell(turnedAwayShare, 2, 0)).toBe(1);

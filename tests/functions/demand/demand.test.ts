@@ -50,7 +50,9 @@ test("DEMAND_FLOW: the share of use and units", () => {
     code: "#VALUE!",
     message: "counts has 2 and flows has 1 cells; they must go together one by one",
   });
-  expect((demandFlow([[1], [null]], [[1], [2]])[0]![0] as CellError).message).toContain("counts row 2 is blank");
+  expect((demandFlow([[1], [null], [3]], [[1], [2], [3]])[0]![0] as CellError).message).toContain(
+    "counts row 2 is blank",
+  );
 });
 
 test("DAILY_DEMAND: a day has 24 h", () => {
@@ -80,15 +82,15 @@ describe("DEMAND_FROM_LOG", () => {
     );
   });
 
-  test("one day has no spread: #N/A in that cell alone", () => {
+  test("one day has no spread: that cell alone is empty", () => {
     const [, row] = demandFromLog([[46082], [46082]], [[3], [4]]);
     expect(row!.slice(0, 3)).toEqual([1, 1, 7]);
-    expect(row![3]).toMatchObject({ code: "#N/A" });
+    expect(row![3]).toBe("");
     expect(row![4]).toBe(7);
   });
 
   test("a blank amount is refused, for it would flatter", () => {
-    expect((demandFromLog([[46082], [46083]], [[3], [""]])[0]![0] as CellError).message).toContain(
+    expect((demandFromLog([[46082], [46083], [46084]], [[3], [""], [4]])[0]![0] as CellError).message).toContain(
       "amounts row 2 is blank",
     );
   });

@@ -50,8 +50,9 @@ describe("BEATEN_BY", () => {
     );
   });
 
-  it("passes over a header, keeps blank rows in line and leaves equals alone", () => {
-    expect(beaten([["kg"], [900], [null], [900], [1000]], ["less"])).toEqual(["", "", "", 1]);
+  it("passes over a header, refuses a blank row and leaves equals alone", () => {
+    expect(beaten([["kg"], [900], [900], [1000]], ["less"])).toEqual(["", "", 1]);
+    expect((beatenBy([["kg"], [900], [null], [1000]], [["less"]])[0]![0] as any).message).toContain("row 3");
   });
 
   it("refuses a blank among numbers, a third word and a wrong count", () => {
@@ -123,11 +124,11 @@ describe("OPTION_TABLE", () => {
     ["cylinders", 6000, 12, 0, 0, 0, 400, 900, 0],
   ];
 
-  it("works out the shares by hand: 90/60, 200/60, (90 − 30)/60", () => {
+  it("works out the shares by hand: 90/60, 200/(60 + 200/8), (90 − 30)/60", () => {
     const rows = optionTable(options, [[60]]);
-    expect(rows[2]).toEqual(["mixed", 1900, 4, 12, 100, 1.5, expect.closeTo(3.3333333, 6), 1, 400, ""]);
+    expect(rows[2]).toEqual(["mixed", 1900, 4, 12, 100, 1.5, expect.closeTo(200 / (60 + 25), 9), 1, 400, ""]);
     expect(rows[1]![9]).toBe("mixed");
-    expect(rows[3]!.slice(5)).toEqual([0, expect.closeTo(6.6666667, 6), 0, 900, ""]);
+    expect(rows[3]!.slice(5)).toEqual([0, expect.closeTo(400 / (60 + 50), 9), 0, 900, ""]);
   });
 
   it("agrees with BEATEN_BY on its own measures", () => {
@@ -137,6 +138,17 @@ describe("OPTION_TABLE", () => {
       ["less", "less", "less", "less", "more", "more", "more", "less"],
     );
     expect(rows.map((line) => line[9])).toEqual(winners.map((row) => (row === "" ? "" : rows[row - 1]![0])));
+  });
+
+  it("takes the loss of the tenth column, and refuses a blank in it", () => {
+    const withLoss = (losses: unknown[]): any[][] =>
+      optionTable(
+        options.map((row, at) => [...row, at === 0 ? "loss" : losses[at - 1]]),
+        [[60]],
+      );
+    expect(withLoss([20, 40, 0]).map((row) => row[6])).toEqual(["days of stock", 2.5, 2, expect.closeTo(400 / 60, 9)]);
+    expect(withLoss([20, null, 0])[0]![0].message).toContain('the loss per day of "mixed" is blank');
+    expect(withLoss([null, null, null])[0]![0].message).toContain('the loss per day of "twin" is blank');
   });
 
   it("refuses a largest unit above the whole, a blank and no need", () => {

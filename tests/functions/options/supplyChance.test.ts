@@ -50,7 +50,7 @@ describe("SUPPLY_CHANCE", () => {
   it("agrees with trying every combination, up to 12 unequal units", () => {
     fc.assert(
       fc.property(fc.array(unit, { minLength: 1, maxLength: 12 }), fc.integer({ min: 0, max: 300 }), (units, need) => {
-        const outputs = units.map((each) => each.output);
+        const outputs = units.map((each) => each.output).sort((a, b) => b - a);
         const availabilities = units.map((each) => each.availability);
         expect(supply(outputs, availabilities, need)).toBeCloseTo(byEnumeration(outputs, availabilities, need), 11);
       }),
@@ -85,7 +85,7 @@ describe("SUPPLY_CHANCE", () => {
         fc.double({ min: 0, max: 100, noNaN: true }),
         fc.double({ min: 0, max: 100, noNaN: true }),
         (units, a, b) => {
-          const outputs = units.map((each) => each.output);
+          const outputs = units.map((each) => each.output).sort((a, b) => b - a);
           const availabilities = units.map((each) => each.availability);
           const low = supply(outputs, availabilities, Math.min(a, b));
           expect(supply(outputs, availabilities, Math.max(a, b))).toBeLessThanOrEqual(low + 1e-12);
@@ -107,6 +107,11 @@ describe("SUPPLY_CHANCE", () => {
     expect(supply([0.1, 0.7], [1, 1], 0.8)).toBe(1);
     expect(supply(Array(10).fill(0.1), Array(10).fill(1), 1)).toBe(1);
     expect(supply([0.7, 0.1], [1, 1], 0.8001)).toBe(0);
+  });
+
+  it("refuses a total row at the end of the units", () => {
+    expect(supply([3, 5, 8], [0.9, 0.9, 0.9], 8).message).toMatch(/looks like a total row.*put the largest first/);
+    expect(supply([8, 3, 5], [1, 1, 1], 8)).toBe(1);
   });
 
   it("refuses 31 units and unequal lists", () => {

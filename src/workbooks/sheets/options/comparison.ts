@@ -43,7 +43,7 @@ export const optionsSheet: SheetDescription = {
   cells: {
     A1: title("Four options side by side"),
     A2: text(
-      "Need and supply in drawn litres of liquid, with filling losses. Supply with every plant working; days of stock with every plant full, before boil-off.",
+      "Need and supply in drawn litres of liquid, with filling losses. Supply with every plant working; days of stock with every plant full and nothing made, less boil-off.",
       { across: 12 },
     ),
     A3: link("Start!A1", "Back to the start"),

@@ -192,10 +192,13 @@ export const mixSheet: SheetDescription = {
     ]),
     ...block("A39", [[tableHeader("option"), tableHeader("pays back after days"), tableHeader("that is years")]]),
     A40: tableCell(`=${optionNames}`, { spill: { room: 4 } }),
-    B40: tableCell(`=IFNA(OXYGEN.BREAK_EVEN_DAYS(${priceRange},${runningRange},StorePrice,BroughtCost),"never")`, {
-      align: "right",
-      spill: { formats: [formats.whole], room: 4 },
-    }),
+    B40: tableCell(
+      `=IFNA(OXYGEN.BREAK_EVEN_DAYS(${priceRange},${runningRange},StorePrice,BroughtCost),"doesn't pay back")`,
+      {
+        align: "right",
+        spill: { formats: [formats.whole], room: 4 },
+      },
+    ),
     C40: tableCell('=IF(ISNUMBER(B40:B43),B40:B43/365,"–")', {
       align: "right",
       spill: { formats: [formats.oneDecimal], room: 4 },
@@ -207,7 +210,7 @@ export const mixSheet: SheetDescription = {
       ],
     ]),
     A46: note(
-      "Days until price and running costs of the plants equal those of brought liquid, without interest. Money is not the only ground: a boat that can't land brings nothing.",
+      "Days until price and running costs of the plants equal those of brought liquid, without interest; no days for one that is dearer at last. Money is not the only ground: a boat that can't land brings nothing.",
       { across: 7 },
     ),
   },
