@@ -154,7 +154,7 @@ describe("service and moving", () => {
 
   test("never counts a list that was refused as one without services", async () => {
     const rows = Array.from({ length: 10 }, (_, at) => 14 + at);
-    const empty = rows.flatMap((row) => [..."ABCDEGH"].map((column) => [`Lunde Ridge!${column}${row}`, null] as const));
+    const empty = rows.flatMap((row) => [..."ABCDEHI"].map((column) => [`Lunde Ridge!${column}${row}`, null] as const));
     const show = await after("service-and-moving", Object.fromEntries(empty));
     expect(show("Quarter!B11")).toBe("? see the service sheets");
     expect(show("Quarter!B27")).toMatch(/^NO/);
