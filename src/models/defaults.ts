@@ -88,6 +88,7 @@ export const defaults = {
   safety: row(2, "", `${practice}: twice the gas of the planned journey`),
   use_share: row(1, "fraction", `${own}: everyone at once`),
   hours: row(24, "h", "round the clock"),
+  census_level: named("level (OUTBREAK_CENSUS)", 0.95, "fraction", own),
   cylinder_content: row(7000, "L", `${practice}: a large cylinder of 47 to 50 L`),
   lead_sd: row(0, "days", neutral),
   days_sd: row(0, "days", neutral),

@@ -22,6 +22,22 @@ export function surgeShare(day: number, startDay: number, rise: number, hold: nu
   return 0;
 }
 
+/**
+ * Mean number of patients there on each day of an outbreak who came during it: mean(t) = Σ arrivals(t − k)·e^(−k/stay),
+ * the mean of an Mt/G/∞ queue with exponential stays (Eick, Massey & Whitt, Operations Research 41 (1993) 731), each day's
+ * arrivals counted in full on their day.
+ *
+ * @param stay Mean stay [days]
+ */
+export function outbreakMeans(arrivals: readonly number[], stay: number): number[] {
+  const stayOn = Math.exp(-1 / stay);
+  let there = 0;
+  return arrivals.map((came) => {
+    there = came + there * stayOn;
+    return there;
+  });
+}
+
 export interface LogSummary {
   /** First to last day, both counted */
   readonly days: number;

@@ -9,6 +9,7 @@ export const synonyms: readonly (readonly string[])[] = [
   ["fill", "refill", "top up", "charge", "transfill"],
   ["empty", "run out", "runs out", "last", "lasts", "duration", "autonomy"],
   ["demand", "need", "consumption", "use", "usage", "requirement"],
+  ["outbreak", "epidemic", "pandemic", "wave", "surge"],
   ["patient", "bed", "casualty", "ward"],
   ["flow", "litres per minute", "lpm"],
   ["fio2", "oxygen fraction", "inspired"],

@@ -1,5 +1,6 @@
 import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { days, sameUnit } from "../../arguments/quantity";
 
 export const args = cellArguments({
@@ -22,13 +23,18 @@ export function averageCensus(arrivals: any[][], stay: any[][]): any[][] {
 export const about: About = {
   gives: "mean patients",
   rule: "arrivals a day × mean stay in days (Little's law)",
-  range: "0 or more; a long-run average. While an outbreak grows the census lags behind it.",
+  range: `0 or more; a long-run average. While an outbreak grows or fades the census lags behind it: OUTBREAK_CENSUS. ${blankAsZero}`,
   source: "Little, J. D. C., A proof for the queuing formula L = λW, Operations Research 9 (1961) 383 (abstract read)",
   examples: [
-    { formula: "=OXYGEN.AVERAGE_CENSUS(4,5)", result: 20 },
-    { formula: '=OXYGEN.AVERAGE_CENSUS(6,"36 h")', result: 9, note: "Six a day for a day and a half" },
+    { formula: "=OXYGEN.AVERAGE_CENSUS(4.5,6)", result: 27, source: "4.5 × 6" },
+    {
+      formula: '=OXYGEN.AVERAGE_CENSUS(6,"36 h")',
+      result: 9,
+      note: "Six a day for a day and a half",
+      source: "6 × 1.5",
+    },
   ],
-  seeAlso: ["CENSUS_AT_LEVEL", "CENSUS_OVER_CHANCE", "TURNED_AWAY_SHARE"],
+  seeAlso: ["OUTBREAK_CENSUS", "CENSUS_AT_LEVEL", "CENSUS_OVER_CHANCE", "TURNED_AWAY_SHARE"],
   caution:
-    "An average is no number of places: on many days there are more patients than this. Plan places with CENSUS_AT_LEVEL.",
+    "On many days there are more patients than this, where there are many on almost every other day: plan places with CENSUS_AT_LEVEL.",
 };

@@ -2,6 +2,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { number } from "../../arguments/quantity";
 import { refuseLevel, serviceLevel } from "../../arguments/serviceLevel";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { countAtLevel, mostMean, poisson } from "../../models/counts";
 
 export const args = cellArguments({
@@ -21,15 +22,14 @@ export function censusAtLevel(mean: any[][], level: any[][]): any[][] {
   return eachCell(
     args,
     [mean, level],
-    (given) => refuseLevel(given.level) ?? (given.mean === 0 ? 0 : countAtLevel(poisson(given.mean), given.level)),
+    (given) => refuseLevel(given.level) ?? countAtLevel(poisson(given.mean), given.level),
   );
 }
 
 export const about: About = {
   gives: "patients",
   rule: "least n with P(N ≤ n) ≥ level, N Poisson of the mean",
-  range:
-    "Mean 0 to a million, 0 answers 0; exact, without the normal short-cut. Patients come independently of each other, at any length of stay, and none is turned away. Outbreaks and mass casualties come together: plan them as a surge.",
+  range: `Mean 0 to a million, and nobody at a mean of 0; exact, without the normal short-cut. Patients come independently of each other, at any length of stay, and none is turned away. Outbreaks and mass casualties come together: OUTBREAK_CENSUS, or plan them as a surge. ${blankAsZero}`,
   source:
     "Number in an M/G/∞ system is Poisson, at any length of stay (Palm's theorem): Feeney & Sherbrooke, Management Science 12(5) (1966) 391 (abstract read)",
   examples: [
@@ -45,7 +45,7 @@ export const about: About = {
     },
     { formula: "=OXYGEN.CENSUS_AT_LEVEL(4,1)", result: { error: "#VALUE!", words: "certainty" } },
   ],
-  seeAlso: ["AVERAGE_CENSUS", "CENSUS_OVER_CHANCE", "FLOW_AT_LEVEL", "SHARED_CENSUS"],
+  seeAlso: ["AVERAGE_CENSUS", "OUTBREAK_CENSUS", "CENSUS_OVER_CHANCE", "FLOW_AT_LEVEL", "SHARED_CENSUS"],
   caution:
     "A planning figure; above the level there are more patients than this, and someone must know what happens then.",
 };

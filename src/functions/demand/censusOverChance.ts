@@ -4,7 +4,7 @@ import { count, number } from "../../arguments/quantity";
 import { chanceOver, mostMean, poisson } from "../../models/counts";
 
 export const args = cellArguments({
-  mean: number.aboveTo(0, mostMean),
+  mean: number.aboveTo(0, mostMean).as("mean patients"),
   places: count,
 });
 

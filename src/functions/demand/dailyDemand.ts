@@ -41,11 +41,22 @@ export const about: About = {
   examples: [
     {
       formula: "=OXYGEN.DAILY_DEMAND({75;25},{10;30})",
-      result: 2160000,
+      result: 1500 * 60 * defaults.hours.value,
       note: "A hundred beds, 75 severe and 25 critical, day and night: 2160 m³",
+      source: "(75 × 10 + 25 × 30) × 60 × hours",
     },
-    { formula: "=OXYGEN.DAILY_DEMAND(1,10)", result: 14400, note: "One severe patient" },
-    { formula: "=OXYGEN.DAILY_DEMAND({6;2},{5;15},12,50%)", result: 21600, note: "Half of them at a time, 12 h a day" },
+    {
+      formula: "=OXYGEN.DAILY_DEMAND(1,10)",
+      result: 14400,
+      note: "One severe patient",
+      source: "WHO interim guidance of 4 April 2020 (read second hand): 14,400 L a day",
+    },
+    {
+      formula: "=OXYGEN.DAILY_DEMAND({6;2},{5;15},12,50%)",
+      result: 21600,
+      note: "Half of them at a time, 12 h a day",
+      source: "60 × 60 × 12 × 0.5",
+    },
   ],
   seeAlso: ["DEMAND_FLOW", "DEMAND_TABLE", "LIQUID_FROM_GAS", "PLANNED_FLOW"],
   caution: "A planning figure; the clinician decides what each patient gets. Keep a reserve for leaks and surges.",

@@ -34,14 +34,20 @@ export const about: About = {
   gives: "gas flow",
   rule: "Σ (count × flow) × use share",
   range:
-    "Counts and flows 0 or more, one flow for each count. An average: half of the time more is wanted; see FLOW_AT_LEVEL.",
+    "Counts and flows 0 or more, one flow for each count. It is an average where the counts are averages: at many times more is wanted; see FLOW_AT_LEVEL.",
   source: "Plain arithmetic",
   examples: [
-    { formula: "=OXYGEN.DEMAND_FLOW({75;25},{10;30})", result: 1500, note: "75 severe and 25 critical: 90 m³/h" },
+    {
+      formula: "=OXYGEN.DEMAND_FLOW({75;25},{10;30})",
+      result: 1500,
+      note: "75 severe and 25 critical: 90 m³/h",
+      source: "75 × 10 + 25 × 30",
+    },
     {
       formula: '=OXYGEN.DEMAND_FLOW({10,4},{"0.3 m3/h",15},50%)',
       result: 55,
       note: "Half of them at once; 0.3 m³/h is 5 L/min",
+      source: "(10 × 5 + 4 × 15) × 0.5",
     },
   ],
   seeAlso: ["DAILY_DEMAND", "DEMAND_TABLE", "FLOW_AT_LEVEL", "PLANNED_FLOW"],

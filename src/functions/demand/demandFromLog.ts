@@ -34,7 +34,7 @@ export const about: About = {
   gives: ["days", "count", "amount", "amount", "amount"],
   rule: "mean = Σ daily use / days with a record; sd = √(Σ (daily use − mean)² / (days with a record − 1))",
   range:
-    "Days count from the first to the last, both included. A day without a record is left out of the mean and the spread, not taken as 0: where nothing was used, write 0. One column or row each, a header passed over; a blank cell between filled ones is refused. One day shows no spread: then sd is empty.",
+    "Days count from the first to the last, both included. A day without a record is left out of the mean and the spread, not taken as 0: where nothing was used, write 0. One day with a record has no spread, and sd is empty. One column or row each, a header passed over; a blank cell is refused.",
   source:
     "Sample mean and sample standard deviation: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5 (section number from memory)",
   examples: [
@@ -45,6 +45,7 @@ export const about: About = {
         [4, 3, 50, 10, 60],
       ],
       note: "Days of 40, 50 and 60; 3 March has no record",
+      source: "mean 150 / 3; sd √(200 / 2)",
     },
   ],
   seeAlso: ["SAFETY_STOCK", "REORDER_POINT", "STOCK_LEVELS", "LOG_FAULTS"],

@@ -8,7 +8,7 @@ import { mostMean } from "../../models/counts";
 import { flowAtLevel as flowEnough } from "../../models/flowAtLevel";
 
 export const args = cellArguments({
-  means: list(number.between(0, mostMean)),
+  means: list(number.between(0, mostMean).as("mean patients")),
   flows: list(litresPerMinute),
   level: serviceLevel,
 });

@@ -40,7 +40,7 @@ export const about: About = {
       result: 8,
       source: "binomial tables: P(≤ 7) = 0.8982, P(≤ 8) = 0.9591",
     },
-    { formula: "=OXYGEN.SHARED_CENSUS(2,0.5,0.7)", result: 1, note: "P(≤ 1) = 3/4" },
+    { formula: "=OXYGEN.SHARED_CENSUS(2,0.5,0.7)", result: 1, source: "Two coins: P(≤ 0) = 1/4, P(≤ 1) = 3/4" },
   ],
   seeAlso: ["CENSUS_AT_LEVEL", "DESIGN_FLOW", "ENOUGH_UNITS_CHANCE"],
   caution: "A planning figure; the clinician decides who is on oxygen.",

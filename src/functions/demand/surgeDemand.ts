@@ -68,6 +68,7 @@ export const about: About = {
         [8, 100],
       ],
       note: "Threefold: two days up, two more at the height, two down",
+      source: "100 × (1 + 2 × share), shares 0, 1/2, 1, 1, 1, 1/2, 0, 0",
     },
   ],
   seeAlso: ["DAILY_DEMAND", "DAYS_COVERED", "STOCK_PLAN", "DELIVERY_DATES"],

@@ -4,7 +4,7 @@ import { number } from "../../arguments/quantity";
 import { mostMean, turnedAwayShare as erlangLoss } from "../../models/counts";
 
 export const args = cellArguments({
-  mean: number.aboveTo(0, mostMean),
+  mean: number.aboveTo(0, mostMean).as("mean patients"),
   places: number.between(0, mostMean).whole(),
 });
 
@@ -28,8 +28,8 @@ export const about: About = {
   source:
     "Erlang 1917 (from memory); that it holds at any length of stay: Feeney & Sherbrooke, Management Science 12(5) (1966) 391, lost sales case (abstract read); mean = arrivals × stay as AVERAGE_CENSUS gives it",
   examples: [
-    { formula: "=OXYGEN.TURNED_AWAY_SHARE(1,1)", result: 0.5 },
-    { formula: "=OXYGEN.TURNED_AWAY_SHARE(2,2)", result: 0.4, note: "(2²/2) / (1 + 2 + 2²/2)" },
+    { formula: "=OXYGEN.TURNED_AWAY_SHARE(1,1)", result: 0.5, source: "1 × 1 / (1 + 1 × 1)" },
+    { formula: "=OXYGEN.TURNED_AWAY_SHARE(2,2)", result: 0.4, source: "(2²/2) / (1 + 2 + 2²/2)" },
     {
       formula: "=OXYGEN.TURNED_AWAY_SHARE(25,30)",
       result: 0.05,

@@ -1,9 +1,9 @@
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
 import { sameLength, tableArguments, wholeTable } from "../../arguments/eachCell";
+import { namesBeside } from "../../arguments/namesBeside";
 import { sameUnit } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
-import { isHeading } from "../../arguments/rows";
 import { text } from "../../arguments/text";
 import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { invalid, noAnswer } from "../../cells/cellValues";
@@ -41,9 +41,7 @@ export function shareOut(
   lot?: any[][],
 ): any[][] {
   return wholeTable(args, [supply, stocks, daily_uses, names, lot], (given) => {
-    // Any text may be a name, so whether the names have a heading is told by the stocks beside them.
-    const headed = isHeading(stocks[0]![0], sameUnit) && given.names?.length === given.stocks.length + 1;
-    const siteNames = headed ? given.names?.slice(1) : given.names;
+    const siteNames = namesBeside(given.names, stocks, sameUnit, given.stocks);
     const unequal = sameLength({ stocks: given.stocks, daily_uses: given.daily_uses, names: siteNames });
     if (unequal) return unequal;
     const sites = given.stocks.map((stock, index) => ({ stock, dailyUse: given.daily_uses[index]! }));

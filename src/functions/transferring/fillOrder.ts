@@ -2,9 +2,9 @@ import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
 import { column } from "../../arguments/column";
 import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
+import { namesBeside } from "../../arguments/namesBeside";
 import { litres, number } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
-import { isHeading } from "../../arguments/rows";
 import { text } from "../../arguments/text";
 import { levelAboveCapacity } from "../../arguments/vesselLevel";
 import { drawRatioOfPortables } from "../../arguments/whereCautionEnds";
@@ -40,9 +40,7 @@ export function fillOrder(
   names?: any[][],
 ): any[][] {
   return wholeTable(args, [levels, capacities, stock, keep, draw_ratio, names], (given) => {
-    // Any text may be a name, so whether the names have a heading is told by the levels beside them.
-    const headed = isHeading(levels[0]![0], litres) && given.names?.length === given.levels.length + 1;
-    const vesselNames = headed ? given.names?.slice(1) : given.names;
+    const vesselNames = namesBeside(given.names, levels, litres, given.levels);
     const unequal = sameLength({ levels: given.levels, capacities: given.capacities, names: vesselNames });
     if (unequal) return unequal;
     const nameOf = (index: number): string | number => vesselNames?.[index] ?? index + 1;

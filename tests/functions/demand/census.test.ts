@@ -44,9 +44,10 @@ test("a level of 1, 0 or in percent is refused with the reason", () => {
   }
 });
 
-test("a mean of 0 asks for no place; 0 places are a question", () => {
+test("a mean of 0 asks for nobody; 0 places are a question", () => {
   expect(oneCell(censusAtLevel, 0, 0.95)).toBe(0);
-  expect(errorOf(censusAtLevel, -1, 0.95)).toContain("mean must be between 0");
+  expect(oneCell(censusAtLevel, 0.01, 0.995)).toBe(1);
+  expect(errorOf(censusAtLevel, null, 0.95)).toContain("mean is blank");
   // P(N > 0) = 1 − e^−2
   expect(oneCell(censusOverChance, 2, 0)).toBeCloseTo(1 - Math.exp(-2), 12);
   expect(oneCell(turnedAwayShare, 2, 0)).toBe(1);
