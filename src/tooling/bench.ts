@@ -238,6 +238,9 @@ function slowCorners(): void {
   const deliveries = plan(365, () => 170, [[2, firstDay - 30, 24, 1.2, 400]], 500);
   deliveries.splice(2, 1);
   deliveries.splice(5, 0, [[120]], [[50]]);
+  const patients = column(60, (kind) => 500 + kind);
+  const flows = column(60, (kind) => (kind + 1) / 10);
+  const unlike = [[Math.PI, Math.E, Math.SQRT2, Math.sqrt(3), 1.7]];
   const rows: [id: string, words: string, cells: unknown[], most: number][] = [
     [
       "PLAN_CHANCE",
@@ -248,6 +251,9 @@ function slowCorners(): void {
     ["PLAN_CHANCE", "10,000 runs of the same", [...chance, undefined, [[0.2]], [[0.9]], [[2]], [[1]], [[10_000]]], 600],
     ["PLANTS_FOR_PLAN", "2,000 days and up to 1,000 plants", [...count, undefined, [[1000]]], 50],
     ["DELIVERIES_NEEDED", "365 days, a delivery every few", deliveries, 50],
+    ["FLOW_AT_LEVEL", "46,000 patients of three kinds", [[[30000, 12000, 4000]], [[5, 10, 0.5]], [[0.95]]], 50],
+    ["FLOW_AT_LEVEL", "60 kinds in tenths of a litre", [patients, flows, [[0.95]]], 50],
+    ["FLOW_AT_LEVEL", "five kinds without a common step", [[[3, 2, 1.5, 4, 2]], unlike, [[0.95]]], 50],
   ];
   printTable(
     "Long calls in milliseconds. Yardstick: what each may take on an idle core.",
