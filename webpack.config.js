@@ -4,9 +4,10 @@ const CopyPlugin = require("copy-webpack-plugin");
 const { strFromU8, unzipSync } = require("fflate");
 const HtmlPlugin = require("html-webpack-plugin");
 const CssPlugin = require("mini-css-extract-plugin");
-const { DefinePlugin, IgnorePlugin } = require("webpack");
+const { DefinePlugin, IgnorePlugin, ProvidePlugin } = require("webpack");
 const policies = require("./src/server/contentSecurityPolicy.json");
 const { BundledLicences } = require("./src/tooling/bundledLicences");
+const { CompileDown } = require("./src/tooling/compileDown");
 
 const dist = path.resolve(__dirname, "dist");
 const officeFiles = path.dirname(require.resolve("@microsoft/office-js/dist/office.js"));
@@ -34,15 +35,24 @@ const common = {
   stats: "errors-warnings",
 };
 
-/** One blocking script for Excel's runtime of its own: packages are compiled down too, since it knows ES2017 only. */
+/**
+ * One blocking script for Excel's runtime of its own, which may know ES2016 only. It is one scope that is run when a
+ * function is first called (`commonjs: false` keeps it from being taken into the scope of what runs at once).
+ */
 const functionsScript = {
   ...common,
   name: "functions",
-  target: ["web", "es2017"],
+  target: ["web", "es2016"],
   entry: { functions: "./src/excel/associate.ts" },
-  module: { rules: [{ test: /\.m?[jt]s$/, use: compiled("es2017") }] },
-  optimization: { splitChunks: false, runtimeChunk: false },
+  module: { rules: [{ test: /\.ts$/, use: compiled("es2022") }] },
+  optimization: {
+    splitChunks: false,
+    runtimeChunk: false,
+    concatenateModules: { commonjs: false },
+    minimizer: [new CompileDown("es2016")],
+  },
   plugins: [
+    new ProvidePlugin({ globalThis: [path.join(__dirname, "src/excel/noGlobal.ts"), "noGlobal"] }),
     new BundledLicences(),
     new DefinePlugin({ OXYGEN_PROGRAM: JSON.stringify("Microsoft 365") }),
     plainPage("functions.html", "./src/excel/functions.html"),

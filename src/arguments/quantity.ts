@@ -134,7 +134,7 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
   private compiled: z.ZodMiniType<number> | undefined;
 
   constructor(settings: Partial<Settings>) {
-    this.settings = { ...plain, ...settings };
+    this.settings = Object.assign({}, plain, settings);
     const { measure, limits, wholeOnly, defaultValue, optional, mayBeBlank, doubt } = this.settings;
     this.measure = measure;
     this.wholeOnly = wholeOnly;
@@ -163,7 +163,7 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
   }
 
   private changed<V extends number | undefined = T>(changes: Partial<Settings>): Quantity<V> {
-    return new Quantity<V>({ ...this.settings, ...changes });
+    return new Quantity<V>(Object.assign({}, this.settings, changes));
   }
 
   private limited(min: number, max: number, words: string, ends: readonly number[] = []): Quantity<T> {

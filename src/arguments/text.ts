@@ -15,7 +15,9 @@ import {
 /** No number takes the fast path of an argument that is not a number. */
 const noFastPath = { min: Infinity, max: -Infinity, wholeOnly: false } as const;
 
-const spoken = z.union([z.string(), z.number(), z.boolean()]);
+const textNumberOrFlag = () => z.union([z.string(), z.number(), z.boolean()]);
+/** Made when a cell is first read. */
+let spoken: ReturnType<typeof textNumberOrFlag> | undefined;
 
 /** Text such as a name; a number is taken as its digits. */
 export class TextArgument<T extends string | undefined = string> implements CellArgument<T> {
@@ -50,7 +52,7 @@ export class TextArgument<T extends string | undefined = string> implements Cell
     if (isErrorCell(cell)) return cell;
     const plain = plainCell(cell);
     if (isBlank(plain)) return this.mayBeBlank ? (undefined as T) : refuseBlank(this, label, "enter text");
-    const result = z.safeParse(spoken, plain);
+    const result = z.safeParse((spoken ??= textNumberOrFlag()), plain);
     return result.success ? (String(result.data).trim() as T) : refuse(label, `${strangeCell}; enter text`);
   }
 }

@@ -61,6 +61,16 @@ write(
     "];\n",
   ].join(""),
 );
+write(
+  "src/catalogue/generated/functionIds.ts",
+  [
+    generated,
+    "/** The ids alone, for the script that runs the functions only when one is called. */\n",
+    "export const functionIds: readonly string[] = [\n",
+    ...found.map(({ record }) => `  "${record.id}",\n`),
+    "];\n",
+  ].join(""),
+);
 write("src/catalogue/generated/functions.json", `${JSON.stringify(functionsJson(found), null, 1)}\n`);
 write(
   sourcesFile,
