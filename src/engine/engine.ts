@@ -23,12 +23,19 @@ import { syntaxWords } from "./syntaxWords";
 import { usedSize, type SheetRoom } from "./usedSize";
 import type { ComputedCell, ComputedSheet, SheetCell, SheetInput, WorkbookNames } from "./workbookInput";
 
+/** Formulas depend on themselves by a way that their texts do not tell, as through INDIRECT or OFFSET. */
+export class UntracedCircle extends Error {
+  constructor() {
+    super("has formulas that depend on themselves in a circle that can't be traced, as through INDIRECT or OFFSET");
+  }
+}
+
 export interface Engine {
   /** Every formula's value as a 2-D array. Formulas see no cells. The "=" may be left out. */
   calculate(formulas: readonly string[]): Promise<EngineValue[][][]>;
   /**
    * Formulas that depend on themselves, and no others, show #CYCLE! with the way round.
-   * @throws CalculationTooLong past the limit's moment.
+   * @throws CalculationTooLong past the limit's moment; UntracedCircle.
    */
   calculateWorkbook(
     sheets: readonly SheetInput[],
@@ -129,12 +136,27 @@ const computedCell = (
   return { value, spill, area: `${address}:${cellName(range.endRow, range.endColumn)}` };
 };
 
+/** The same formulas filling what they fill now. */
+const filledNow = (sheets: readonly SheetInput[], computed: readonly ComputedSheet[]): SheetInput[] =>
+  sheets.map((sheet, index) => ({
+    ...sheet,
+    cells: Object.fromEntries(
+      Object.entries(sheet.cells).map(([address, cell]): [string, SheetCell] => {
+        const area = computed[index]?.cells[address]?.area;
+        return [address, cell.formula !== undefined && area !== undefined ? { ...cell, ref: area } : cell];
+      }),
+    ),
+  }));
+
 /** The formulas of a workbook that depend on themselves, with what each of them shows, by full address. */
-const findCircles = (sheets: readonly SheetInput[], names: WorkbookNames): Map<string, EngineValue> => {
-  const circles = new Dependencies(sheets, names).circles();
-  if (circles.length === 0) {
-    throw new Error("formulas of this workbook depend on themselves in a circle that can't be traced");
-  }
+const findCircles = (
+  sheets: readonly SheetInput[],
+  names: WorkbookNames,
+  computed: readonly ComputedSheet[],
+): Map<string, EngineValue> => {
+  const byTexts = new Dependencies(sheets, names).circles();
+  const circles = byTexts.length > 0 ? byTexts : new Dependencies(filledNow(sheets, computed), names).circles();
+  if (circles.length === 0) throw new UntracedCircle();
   const errors = new Map<string, EngineValue>();
   for (const circle of circles) {
     const way = circle.way.map(fullAddress);
@@ -243,9 +265,9 @@ export const createEngine = (functions: readonly EngineFunction[]): Engine => {
   const calculateWorkbook: Engine["calculateWorkbook"] = async (sheets, names = {}, limits = {}) => {
     const computed = await computeInRoom(sheets, names, limits);
     if (!computed.isCircular) return computed.sheets;
-    const errors = findCircles(sheets, names);
+    const errors = findCircles(sheets, names, computed.sheets);
     const others = await computeInRoom(withErrors(sheets, errors), names, limits);
-    if (others.isCircular) throw new Error("some formulas of this workbook never settle");
+    if (others.isCircular) throw new UntracedCircle();
     return others.sheets.map(({ name, cells }, index) => {
       const circular = Object.keys(sheets[index]!.cells).flatMap((address): [string, ComputedCell][] => {
         const value = errors.get(`${name}!${address}`);

@@ -59,15 +59,18 @@ export class Calculable {
   private readonly functions: ReadonlySet<string>;
   private readonly ambiguous: ReadonlySet<string>;
   private readonly names: ReadonlyMap<string, string>;
+  private readonly hasOddNames: boolean;
   private readonly whyOfNames = new Map<string, string>();
 
   constructor(functionNames: readonly string[], { names = {}, ambiguous = [] }: WorkbookNames) {
     this.functions = new Set(functionNames.map((name) => name.toUpperCase()));
     this.ambiguous = new Set(ambiguous);
+    this.hasOddNames = ambiguous.length > 0 || Object.values(names).some((content) => content.startsWith("="));
     this.names = new Map(Object.entries(names).map(([name, content]) => [name.toUpperCase(), content]));
   }
 
   whyNot(formula: string): string {
+    if (this.isPlain(formula)) return "";
     if (linksOut(formula)) return "it reads another workbook";
     if (spansSheets(formula)) return "it reads several sheets at once";
     if (intersects(formula)) return "it asks for the cells that two ranges share";
@@ -87,6 +90,14 @@ export class Calculable {
       if (why) return `its name ${name}: ${why}`;
     }
     return "";
+  }
+
+  /** Without names, links and spaces that matter, a glance at the function names is enough. */
+  private isPlain(formula: string): boolean {
+    if (this.hasOddNames || /[[!\s]/.test(formula)) return false;
+    return (formula.match(/[^-+*/^&=<>(),;:{}%"'@#]+(?=\()/g) ?? []).every((name) =>
+      this.functions.has(name.toUpperCase()),
+    );
   }
 
   private whyNotName(upper: string): string {

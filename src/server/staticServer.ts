@@ -11,6 +11,8 @@ import {
 import { createServer as createSecure } from "node:https";
 import type { AddressInfo } from "node:net";
 import path from "node:path";
+import { pipeline } from "node:stream/promises";
+import { byteRange } from "./byteRange";
 import policies from "./contentSecurityPolicy.json";
 
 export interface Certificate {
@@ -139,24 +141,41 @@ const answer = async (
     response.end();
     return;
   }
-  response.writeHead(200, { ...headers, "Content-Length": size });
-  if (request.method === "HEAD") {
+  // A range is only of use while the file is the one that was begun: RFC 9110, 13.1.5.
+  const ifRange = request.headers["if-range"];
+  const isSameFile = ifRange === undefined || ifRange === tag;
+  const range = request.method === "GET" && isSameFile ? byteRange(request.headers.range, size) : undefined;
+  if (range === "none") {
+    response.writeHead(416, { ...headersFor(name), "Content-Range": `bytes */${size}` });
     response.end();
     return;
   }
-  createReadStream(file)
-    .on("error", () => response.destroy())
-    .pipe(response);
+  const { start, end } = range ?? { start: 0, end: size - 1 };
+  response.writeHead(range ? 206 : 200, {
+    ...headers,
+    "Accept-Ranges": "bytes",
+    "Content-Length": end - start + 1,
+    ...(range ? { "Content-Range": `bytes ${start}-${end}/${size}` } : {}),
+  });
+  if (request.method === "HEAD" || size === 0) {
+    response.end();
+    return;
+  }
+  // Closes the file too when the asker leaves in between.
+  await pipeline(createReadStream(file, { start, end }), response);
 };
 
 const listen = (server: Server, port: number, host: string): Promise<void> =>
   new Promise((resolve, reject) => {
     server.once("error", reject);
-    server.listen(port, host, () => {
+    server.listen({ port, host, ipv6Only: host === "::1" }, () => {
       server.off("error", reject);
       resolve();
     });
   });
+
+/** What the system says where there is no IPv6. */
+const withoutIpv6 = new Set(["EADDRNOTAVAIL", "EAFNOSUPPORT", "EPROTONOSUPPORT"]);
 
 const close = (server: Server): Promise<void> =>
   new Promise((resolve) => {
@@ -166,7 +185,7 @@ const close = (server: Server): Promise<void> =>
 
 /**
  * Serves a folder over http, or https when given a certificate.
- * @throws the system's error (EADDRINUSE, EACCES …) when the port can't be had.
+ * @throws the system's error (EADDRINUSE, EACCES …) when the port can't be had at each address.
  */
 export const startStaticServer = async (options: ServerOptions): Promise<RunningServer> => {
   const root = await realpath(options.root);
@@ -185,12 +204,17 @@ export const startStaticServer = async (options: ServerOptions): Promise<Running
   const servers = [first];
   const { port } = first.address() as AddressInfo;
   if (options.host === undefined) {
-    // `localhost` may mean either loopback address; a computer without IPv6 has only the first.
+    // `localhost` may mean either loopback address, so another program must not have the other one.
     const second = make();
-    await listen(second, port, "::1").then(
-      () => servers.push(second),
-      () => undefined,
-    );
+    try {
+      await listen(second, port, "::1");
+      servers.push(second);
+    } catch (fault) {
+      if (!withoutIpv6.has((fault as NodeJS.ErrnoException).code ?? "")) {
+        await close(first);
+        throw fault;
+      }
+    }
   }
   return { port, close: async () => void (await Promise.all(servers.map(close))) };
 };

@@ -87,30 +87,26 @@ const isBuilt = (): boolean => {
 };
 
 const lock = path.join(projectFolder, "build", "building");
-const longestBuild = 5 * 60_000;
 
-/** True when the lock is ours. One left behind by a build that was killed is taken over. */
-const takeLock = (): boolean => {
-  mkdirSync(path.dirname(lock), { recursive: true });
-  try {
-    mkdirSync(lock);
-    return true;
-  } catch {
-    if (existsSync(lock) && Date.now() - statSync(lock).mtimeMs > longestBuild)
-      rmSync(lock, { recursive: true, force: true });
-    return false;
-  }
-};
-
-/** Builds when something changed; of several processes that ask at once, one builds and the others wait. */
+/**
+ * Builds when something changed; of several processes that ask at once, one builds and the others wait.
+ * @throws with words where something has to be built and the folder can't be written.
+ */
 export const buildIfNeeded = async (beforeBuild: () => void = () => undefined): Promise<void> => {
-  while (!takeLock()) await new Promise((resolve) => setTimeout(resolve, 200));
+  if (isBuilt()) return;
+  const { inTurn, isReadOnly } = await import("./inTurn.mjs");
   try {
-    if (isBuilt()) return;
-    beforeBuild();
-    await build();
-  } finally {
-    rmSync(lock, { recursive: true, force: true });
+    await inTurn(lock, async () => {
+      if (isBuilt()) return;
+      beforeBuild();
+      await build();
+    });
+  } catch (fault) {
+    if (!isReadOnly(fault as NodeJS.ErrnoException)) throw fault;
+    throw new Error(
+      `The project has to be built first, and ${projectFolder} can't be written. Copy it to a folder that can, or build it there once with npm run build.`,
+      { cause: fault },
+    );
   }
 };
 

@@ -7,7 +7,7 @@ import { placesIn, rangeOf, addressOf } from "../cells/addresses";
 import { CalculationTooLong, type CalculationLimits } from "../engine/calculateSession";
 import { cellJson, cellText } from "../engine/cellText";
 import { compareWithSaved, isSameValue } from "../engine/compareWithSaved";
-import { createEngine } from "../engine/engine";
+import { createEngine, UntracedCircle } from "../engine/engine";
 import { isEngineError, type EngineValue } from "../engine/engineValue";
 import { readWorkbook, type SavedWorkbook } from "../engine/file/readWorkbook";
 import { mostAllowed, UnusableWorkbook } from "../engine/file/unusableWorkbook";
@@ -306,7 +306,7 @@ export const calc = async (
       output.err(thrown.needsUsage ? `${thrown.message}\n\n${usage.trimEnd()}` : `${thrown.message}.`);
       return 2;
     }
-    if (thrown instanceof UnusableWorkbook) {
+    if (thrown instanceof UnusableWorkbook || thrown instanceof UntracedCircle) {
       output.err(`${path.basename(file ?? "")} ${thrown.message}.`);
       return 2;
     }

@@ -1,7 +1,6 @@
 /**
  * `npm start`: builds what is out of date, serves the local sheet over http and the add-in over https, says how to load
- * it into Excel, and opens the sheet. Options: --no-open, --port <number>, --host <address>, --trust (Linux: ask sudo to
- * trust the certificate). Ctrl+C stops it.
+ * it into Excel, and opens the sheet.
  */
 import { spawn } from "node:child_process";
 import { existsSync } from "node:fs";
@@ -16,11 +15,25 @@ import { buildIfNeeded, distFolder, projectFolder } from "./build";
 const addInPort = Number(new URL(addInHost).port);
 const tries = 20;
 
-/** Starts on the wished port, or on the next free one. */
+const usage = `Serves the local sheet and the add-in, to this computer alone, until Ctrl+C.
+
+  npm start                          builds what is out of date, serves, and opens the sheet in the browser
+  npm start -- --no-open             does not open the browser
+  npm start -- --port 3005           the local sheet at another port; 3001 if left out, the next free one if taken
+  npm start -- --host 192.0.2.10     lets other computers in at this address
+  npm start -- --trust               on Linux: asks sudo to trust the add-in's certificate
+  npm start -- --help                this text
+`;
+
+class Misuse extends Error {}
+
+/** Starts on the wished port, or on the next one that is free at both loopback addresses. */
 const startNear = async (options: ServerOptions): Promise<RunningServer> => {
   for (let port = options.port; ; port++) {
     try {
-      return await startStaticServer({ ...options, port });
+      const server = await startStaticServer({ ...options, port });
+      if (port !== options.port) console.log(`Port ${options.port} is taken by another program, so another is used.`);
+      return server;
     } catch (fault) {
       if ((fault as NodeJS.ErrnoException).code !== "EADDRINUSE" || port >= options.port + tries) throw fault;
     }
@@ -100,18 +113,31 @@ const serveAddIn = async (host: string | undefined, trust: boolean): Promise<Run
   }
 };
 
+const readOptions = () => {
+  try {
+    return parseArgs({
+      options: {
+        "no-open": { type: "boolean", default: false },
+        port: { type: "string", default: "3001" },
+        host: { type: "string" },
+        trust: { type: "boolean", default: false },
+        help: { type: "boolean", short: "h", default: false },
+      },
+    }).values;
+  } catch (fault) {
+    throw new Misuse((fault as Error).message);
+  }
+};
+
 const start = async (): Promise<void> => {
-  const { values } = parseArgs({
-    options: {
-      "no-open": { type: "boolean", default: false },
-      port: { type: "string", default: "3001" },
-      host: { type: "string" },
-      trust: { type: "boolean", default: false },
-    },
-  });
+  const values = readOptions();
+  if (values.help) {
+    console.log(usage.trimEnd());
+    return;
+  }
   const port = Number(values.port);
   if (!Number.isInteger(port) || port < 0 || port > 65535)
-    throw new Error(`--port wants a number from 0 to 65535, not "${values.port}".`);
+    throw new Misuse(`--port wants a number from 0 to 65535, not "${values.port}".`);
 
   await buildIfNeeded(() => console.log("Building; this takes a minute or so."));
   const index = existsSync(path.join(distFolder, "sheet.html")) ? "sheet.html" : "pane.html";
@@ -120,11 +146,11 @@ const start = async (): Promise<void> => {
   console.log("");
   console.log(`Local sheet        ${address}`);
   if (values.host) console.log(`Other computers can reach this one too, because --host ${values.host} asked for it.`);
-  const addIn = await serveAddIn(values.host, values.trust ?? false);
-  console.log("");
   console.log("Ctrl+C stops it.");
-
   if (!values["no-open"] && hasScreen()) openInBrowser(address);
+  console.log("");
+  // Making a certificate takes a while, and the system may ask about it; the sheet needs none.
+  const addIn = await serveAddIn(values.host, values.trust ?? false);
 
   const stop = (): void => {
     void Promise.all([sheet.close(), addIn?.close()]).then(() => process.exit(0));
@@ -134,6 +160,6 @@ const start = async (): Promise<void> => {
 };
 
 start().catch((fault: Error) => {
-  console.error(fault.message);
-  process.exitCode = 1;
+  console.error(fault instanceof Misuse ? `${fault.message}\n\n${usage.trimEnd()}` : fault.message);
+  process.exitCode = fault instanceof Misuse ? 2 : 1;
 });

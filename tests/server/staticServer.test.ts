@@ -1,5 +1,15 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
-import { connect } from "node:net";
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  readlinkSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { connect, createServer, type AddressInfo } from "node:net";
 import { get as secureGet } from "node:https";
 import { networkInterfaces, tmpdir } from "node:os";
 import path from "node:path";
@@ -175,4 +185,75 @@ it("speaks https with a certificate for localhost", async () => {
   });
   await secure.close();
   expect(status).toBe(200);
+});
+
+describe("ranges (RFC 9110, 14)", () => {
+  const size = "content of a.bin".length;
+  it.each([
+    ["bytes=0-6", 206, "content", `bytes 0-6/${size}`],
+    ["bytes=11-", 206, "a.bin", `bytes 11-15/${size}`],
+    ["bytes=-3", 206, "bin", `bytes 13-15/${size}`],
+    ["bytes=8-999", 206, "of a.bin", `bytes 8-15/${size}`],
+    ["bytes=99-", 416, "", `bytes */${size}`],
+    ["bytes=-0", 416, "", `bytes */${size}`],
+    ["bytes=5-2", 200, "content of a.bin", null],
+    ["bytes=0-1,4-5", 200, "content of a.bin", null],
+    ["lines=1-2", 200, "content of a.bin", null],
+  ])("%s", async (range, status, text, contentRange) => {
+    const response = await ask("/a.bin", { headers: { Range: range } });
+    expect([response.status, await response.text(), response.headers.get("content-range")]).toEqual([
+      status,
+      text,
+      contentRange,
+    ]);
+  });
+
+  it("are of the file that was begun, or the whole file comes", async () => {
+    const tag = (await ask("/a.bin")).headers.get("etag") ?? "";
+    const status = async (ifRange: string): Promise<number> =>
+      (await ask("/a.bin", { headers: { Range: "bytes=0-1", "If-Range": ifRange } })).status;
+    expect([await status(tag), await status('"another"')]).toEqual([206, 200]);
+  });
+});
+
+it("gives way where another program has the port at the other loopback address", async () => {
+  const other = createServer();
+  const isThere = await new Promise<boolean>((resolve) => {
+    other.once("error", () => resolve(false));
+    other.listen({ port: 0, host: "::1", ipv6Only: true }, () => resolve(true));
+  });
+  if (!isThere) return;
+  const { port } = other.address() as AddressInfo;
+  await expect(startStaticServer({ root: folder, port })).rejects.toMatchObject({ code: "EADDRINUSE" });
+  // What was opened before is closed again.
+  const alone = await startStaticServer({ root: folder, port, host: "127.0.0.1" });
+  await alone.close();
+  await new Promise((resolve) => other.close(resolve));
+});
+
+it("closes the file of a download that is broken off", async () => {
+  const descriptors = "/proc/self/fd";
+  if (!existsSync(descriptors)) return;
+  const large = path.join(folder, "dist", "large.bin");
+  writeFileSync(large, Buffer.alloc(50_000_000));
+  const opened = (): number =>
+    readdirSync(descriptors).filter((each) => {
+      try {
+        return readlinkSync(path.join(descriptors, each)) === large;
+      } catch {
+        return false;
+      }
+    }).length;
+  const sockets = Array.from({ length: 8 }, () => {
+    const socket = connect(server.port, "127.0.0.1", () =>
+      socket.write("GET /large.bin HTTP/1.1\r\nHost: localhost\r\n\r\n"),
+    );
+    return socket;
+  });
+  await Promise.all(sockets.map((socket) => new Promise((resolve) => socket.once("data", resolve))));
+  expect(opened()).toBe(8);
+  for (const socket of sockets) socket.destroy();
+  for (let waited = 0; opened() > 0 && waited < 5000; waited += 50)
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  expect(opened()).toBe(0);
 });
