@@ -77,12 +77,3 @@ export function countedRows(cells: Cells, readerOf: (column: number) => CellArgu
 /** A range with nothing in it, left out or not. */
 export const isEmpty = (cells: Cells | null | undefined): cells is null | undefined =>
   isLeftOut(cells) || filledRows(cells) === 0;
-
-/** A row of words alone, as headings are: text in one cell at least, and no cell with a number or a text of one. */
-export function isWordsAlone(line: readonly unknown[]): boolean {
-  const cells = line.map(plainCell);
-  return (
-    cells.some((cell) => !isBlank(cell)) &&
-    cells.every((cell) => isBlank(cell) || (typeof cell === "string" && !Number.isFinite(Number(cell.trim()))))
-  );
-}

@@ -34,9 +34,13 @@ interface Row {
 const largestCount = 1e7;
 /**
  * Cells of the simplex table times branches after which a search is given up: a count and not a time, so that every machine
- * answers alike. Some 300 branches of 40 items, 20,000 of three.
+ * answers alike. Some 5,000 branches of 40 items, about a third of a second.
  */
-const mostWork = 600000;
+const mostWork = 1e7;
+/** Searches that choose between mixes of the same goal are mostly short; this many may be as long as the first. */
+const mostLongChoices = 5;
+/** A choice is long when it takes more than this part of the branches. */
+const shortPart = 1 / 20;
 /** Share of a need that rounding may leave open. */
 const roundingShare = 1e-9;
 
@@ -152,9 +156,11 @@ function findShortNeed(items: readonly MixItem[], needs: readonly number[], most
  * Whole counts of the items with the least Σ goal × count that give at least every need. Among mixes of the same least
  * goal: first the fewest units that add nothing to the goal, then more of the first item, more of the second, and so on.
  * Branch and bound by yalps.
+ *
+ * @param work Cells of the simplex table times branches after which it gives up
  */
-export function bestMix(items: readonly MixItem[], needs: readonly number[]): MixAnswer {
-  const mostBranches = Math.ceil(mostWork / ((items.length + 1) * (items.length + needs.length + 1)));
+export function bestMix(items: readonly MixItem[], needs: readonly number[], work = mostWork): MixAnswer {
+  const mostBranches = Math.ceil(work / ((items.length + 1) * (items.length + needs.length + 1)));
   const goals = items.map((item) => item.goal);
   const rows: Row[] = needs.map((atLeast, need) => ({ coefficients: items.map((item) => item.gives[need]!), atLeast }));
   const low = items.map(() => 0);
@@ -172,14 +178,19 @@ export function bestMix(items: readonly MixItem[], needs: readonly number[]): Mi
   let { counts } = first;
   rows.push({ coefficients: goals, atMost: weigh(goals, counts) });
 
+  let longChoices = 0;
+  const choose = (aim: readonly number[], from: readonly number[]): Outcome => {
+    const quick = largestTotal(aim, rows, from, high, Math.ceil(mostBranches * shortPart));
+    if (quick.kind !== "slow" || longChoices === mostLongChoices) return quick;
+    longChoices++;
+    return largestTotal(aim, rows, from, high, mostBranches);
+  };
+
   const idle = goals.map((goal) => (goal === 0 ? 1 : 0));
   if (weigh(idle, counts) > 0) {
-    const fewest = largestTotal(
+    const fewest = choose(
       idle.map((each) => -each),
-      rows,
       low,
-      high,
-      mostBranches,
     );
     if (fewest.kind === "slow") return fewest;
     if (fewest.kind === "found") counts = fewest.counts;
@@ -190,12 +201,9 @@ export function bestMix(items: readonly MixItem[], needs: readonly number[]): Mi
     const raised = low.slice();
     raised[item] = counts[item]! + 1;
     if (high[item] === undefined || raised[item]! <= high[item]!) {
-      const more = largestTotal(
+      const more = choose(
         items.map((_, index) => (index === item ? 1 : 0)),
-        rows,
         raised,
-        high,
-        mostBranches,
       );
       if (more.kind === "slow") return more;
       if (more.kind === "found") counts = more.counts;

@@ -1,7 +1,7 @@
 import type { About } from "../../arguments/about";
-import { type Failure, formatNumber, isBlank, isFailure, refuse } from "../../arguments/argument";
+import { type CellArgument, type Failure, formatNumber, isBlankRow, isFailure, refuse } from "../../arguments/argument";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
-import { isWordsAlone } from "../../arguments/rows";
+import { countedRows } from "../../arguments/rows";
 import { count, number } from "../../arguments/quantity";
 import { firstErrorIn, list, rawRange } from "../../arguments/range";
 import { text } from "../../arguments/text";
@@ -21,6 +21,8 @@ interface NamedItems {
 }
 
 const mostOf = count.orBlank();
+const readers: readonly CellArgument[] = [text, number, mostOf];
+const readerOf = (column: number): CellArgument => readers[column] ?? number;
 
 /** Reads name, goal each, most and what one unit gives to each need; the first row may name the needs. */
 function readItems(cells: readonly (readonly unknown[])[]): NamedItems | Failure {
@@ -32,15 +34,13 @@ function readItems(cells: readonly (readonly unknown[])[]): NamedItems | Failure
       "items",
       `has ${width} column${width === 1 ? "" : "s"}; enter name, goal each, most, then one column a need`,
     );
-  const headed = isWordsAlone(cells[0]!.slice(1));
-  const needNames = cells[0]!
-    .slice(3)
-    .map((cell, index) => (headed && !isBlank(cell) ? String(cell).trim() : `need ${index + 1}`));
+  const { from, to } = countedRows(cells, readerOf);
+  const needNames = cells[0]!.slice(3).map((cell, index) => (from > 0 ? String(cell).trim() : `need ${index + 1}`));
   const names: string[] = [];
   const items: MixItem[] = [];
-  for (let row = headed ? 1 : 0; row < cells.length; row++) {
+  for (let row = from; row < to; row++) {
     const line = cells[row]!;
-    if (line.every(isBlank)) continue;
+    if (isBlankRow(line)) return refuse("items", `row ${row + 1} is blank; leave no blank row between filled ones`);
     const label = `items row ${row + 1}`;
     const name = text.read(line[0], `${label}, name`);
     if (isFailure(name)) return name;
@@ -57,7 +57,7 @@ function readItems(cells: readonly (readonly unknown[])[]): NamedItems | Failure
     names.push(name);
     items.push({ goal, most, gives });
   }
-  return items.length > 0 ? { names, items, needNames } : refuse("items", "has no row with an item");
+  return items.length > 0 ? { names, items, needNames } : refuse("items", "is blank; enter a row for each item");
 }
 
 function wordsOf(

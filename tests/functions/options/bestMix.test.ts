@@ -207,13 +207,32 @@ describe("BEST_MIX", () => {
     expect(sheet([["gain", -1, 4, 1]], [0]).map((line) => line[1])).toEqual(["count", 4, 4]);
   });
 
-  it("gives up after a count of branches with words (an even sum can't be odd: every branch must be tried)", () => {
-    const items = Array.from({ length: 41 }, (_, index) => [`thing ${index}`, 1, 1, 2, -2]);
-    const answer = words(items, [41, -41]);
-    expect(answer.code).toBe("#N/A");
-    expect(answer.message).toMatch(/given up after \d+ branches/);
-    expect(words(items, [41, -41]).message).toBe(answer.message);
-  }, 30000);
+  it("gives up after a count of branches (an even sum can't be odd: every branch must be tried), the same each time", () => {
+    const items = Array.from({ length: 41 }, () => ({ goal: 1, most: 1, gives: [2, -2] }));
+    const answer = leastMix(items, [41, -41], 200000);
+    expect(answer).toEqual({ kind: "slow", branches: Math.ceil(200000 / (42 * 44)) });
+    expect(leastMix(items, [41, -41], 200000)).toEqual(answer);
+  });
+
+  it("says in words that it gave up, and asks no clock", () => {
+    jest.isolateModules(() => {
+      jest.doMock("yalps", () => ({ solve: () => ({ status: "timedout", result: NaN, variables: [] }) }));
+      const { bestMix: givingUp } =
+        require("../../../src/functions/options/bestMix") as typeof import("../../../src/functions/options/bestMix");
+      const answer = givingUp([["plant", 5, "", 10]], [[30]])[0]![0];
+      expect(answer.code).toBe("#N/A");
+      expect(answer.message).toMatch(/no sure answer: given up after \d+ branches/);
+    });
+    jest.dontMock("yalps");
+    const clock = jest.spyOn(Date, "now");
+    let time = 0;
+    clock.mockImplementation(() => (time += 1e9));
+    try {
+      expect(sheet([["plant", 5, "", 10]], [25])[1]).toEqual(["plant", 3, 15]);
+    } finally {
+      clock.mockRestore();
+    }
+  });
 
   it("refuses what it can't read, with the place", () => {
     expect(words([["plant", 5, 2]], [30]).message).toContain("items has 3 columns");
@@ -229,6 +248,36 @@ describe("BEST_MIX", () => {
       ).message,
     ).toContain("items row 2, L is blank");
     expect(words([["plant", "7", "", 10]], [30]).message).toContain("items row 1, goal each");
-    expect(words([["item", "kg", "most", "L"]], [30]).message).toContain("no row with an item");
+    expect(words([["item", "kg", "most", "L"]], [30]).message).toContain('items row 1, goal each "kg" is not a number');
+    expect(words([[null, "", null, ""]], [30]).message).toContain("items is blank");
   });
+
+  it("passes over headings alone: a first row of mistyped numbers is refused, and so is a blank row in between", () => {
+    const rows = [
+      ["small", 3, 4, 20],
+      ["large", 5, "", 40],
+    ];
+    expect(sheet([["item", "kg", "most", "L/day"], ...rows, ["", null, "", ""]], [70])).toEqual(sheet(rows, [70]));
+    expect(words([["free", "0,5", "", "l00"], ...rows], [70]).message).toContain("items row 1, goal each");
+    expect(words([rows[0]!, [null, "", null, null], rows[1]!], [70]).message).toContain("items row 2 is blank");
+    expect(words([rows[0]!, ["large", null, null, null]], [70]).message).toContain("items row 2, goal each is blank");
+  });
+
+  it("finds the least goal of twenty-five items within its count of branches, as HiGHS does", () => {
+    const programme: Programme = {
+      items: Array.from({ length: 25 }, (_, index) => ({
+        goal: 100 + ((index * 37) % 29),
+        most: 3,
+        gives: [97 + ((index * 53) % 31)],
+      })),
+      needs: [2345],
+    };
+    const answer = leastMix(programme.items, programme.needs);
+    const goals = programme.items.map((item) => item.goal);
+    expect(answer.kind).toBe("best");
+    if (answer.kind === "best")
+      expect(answer.counts.reduce((sum, count, index) => sum + count * goals[index]!, 0)).toBe(
+        Math.round(solveByHighs(programme, goals, []).ObjectiveValue),
+      );
+  }, 30000);
 });

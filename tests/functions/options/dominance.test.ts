@@ -111,6 +111,13 @@ describe("OPTION_SCORE", () => {
     expect(score([[-1e308], [1e308], [0]], ["more"], [1e300])).toEqual([0, 1, 0.5]);
   });
 
+  it("refuses a weight too few or too many", () => {
+    for (const weights of [[2], [2, 3, 4]])
+      expect((optionScore([[1, 2]], [["less", "more"]], [weights])[0]![0] as any).message).toContain(
+        `measures has 2 columns and weights has ${weights.length} numbers`,
+      );
+  });
+
   it("refuses weights that are all 0", () => {
     expect((optionScore([[1, 2]], [["less", "more"]], [[0, 0]])[0]![0] as any).message).toContain("weights are all 0");
   });
