@@ -19,6 +19,10 @@ export const emptyDaysOfOthers =
 export const worstOfOxygen93 =
   "The default source_purity is the middle of oxygen 93; its worst is 0.90: enter that for the cautious end.";
 
+/** Of a stock that may be liquid, in functions that know of no loss. */
+export const stockOfLiquid =
+  "A stock of liquid also boils away, and a fill draws more than it leaves: count both into the demand (DAILY_LOSS, GROSS_DRAW), or follow the vessel with DAYS_UNTIL_EMPTY.";
+
 /** Of an argument in which 0 is an answer, and the calm one. */
 export const blankAsZero =
   "Some older Excel hands an empty cell over as 0, which can't be told from a 0 here: leave no input empty (THIS_EXCEL tells).";

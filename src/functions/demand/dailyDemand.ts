@@ -1,5 +1,6 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { fraction, hours as hourCount, litresPerMinute, sameUnit } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
@@ -35,8 +36,7 @@ export function dailyDemand(counts: any[][], flows: any[][], hours?: any[][], us
 export const about: About = {
   gives: "gas a day",
   rule: "Σ (count × flow) × 60 × hours × use share",
-  range:
-    "Counts and flows 0 or more, one flow for each count; hours 0 to 24. Gas litres at 21.1 °C and 101.325 kPa. Leaks, purging and what a vessel boils off are not in it.",
+  range: `Counts and flows 0 or more, one flow for each count; hours 0 to 24. Gas litres at 21.1 °C and 101.325 kPa. Leaks, purging and what a vessel boils off are not in it. ${blankAsZero}`,
   source: "Plain arithmetic",
   examples: [
     {

@@ -1,5 +1,6 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { fraction, litresPerMinute, sameUnit } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
@@ -33,8 +34,7 @@ export function demandFlow(counts: any[][], flows: any[][], use_share?: any[][])
 export const about: About = {
   gives: "gas flow",
   rule: "Σ (count × flow) × use share",
-  range:
-    "Counts and flows 0 or more, one flow for each count. It is an average where the counts are averages: at many times more is wanted; see FLOW_AT_LEVEL.",
+  range: `Counts and flows 0 or more, one flow for each count. It is an average where the counts are averages: at many times more is wanted; see FLOW_AT_LEVEL. ${blankAsZero}`,
   source: "Plain arithmetic",
   examples: [
     {

@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { column } from "../../arguments/column";
 import { date } from "../../arguments/date";
 import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
@@ -33,8 +34,7 @@ export function demandFromLog(dates: any[][], amounts: any[][]): any[][] {
 export const about: About = {
   gives: ["days", "count", "amount", "amount", "amount"],
   rule: "mean = Σ daily use / days with a record; sd = √(Σ (daily use − mean)² / (days with a record − 1))",
-  range:
-    "Days count from the first to the last, both included. A day without a record is left out of the mean and the spread, not taken as 0: where nothing was used, write 0. One day with a record has no spread, and sd is empty. One column or row each, a header passed over; a blank cell is refused.",
+  range: `Days count from the first to the last, both included. A day without a record is left out of the mean and the spread, not taken as 0: where nothing was used, write 0. One day with a record has no spread, and sd is empty. One column or row each, a header passed over; a blank cell is refused. ${blankAsZero}`,
   source:
     "Sample mean and sample standard deviation: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5 (section number from memory)",
   examples: [

@@ -1,5 +1,6 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { tableArguments, sameLength, wholeTable } from "../../arguments/eachCell";
 import { gasLitres, litresPerMinute, sameUnit } from "../../arguments/quantity";
 import { namesBeside } from "../../arguments/namesBeside";
@@ -49,8 +50,7 @@ export function demandTable(names: any[][], counts: any[][], flows: any[][], cyl
 export const about: About = {
   gives: ["text", "amount", "gas flow", "gas flow", "number", "gas a day", "net liquid a day", "count"],
   rule: "count × flow; L/day = L/min × 1440; liquid = gas / expansion ratio; cylinders = gas / content, rounded up",
-  range:
-    "Counts and flows 0 or more. Gas litres at 21.1 °C and 101.325 kPa, liquid as it stands open to the air; losses in transfer are not in it (GROSS_DRAW). Cylinders are rounded up in each row, and the total's own sum is rounded up, so the rows may add up to more.",
+  range: `Counts and flows 0 or more. Gas litres at 21.1 °C and 101.325 kPa, liquid as it stands open to the air; losses in transfer are not in it (GROSS_DRAW). Cylinders are rounded up in each row, and the total's own sum is rounded up, so the rows may add up to more. ${blankAsZero}`,
   source:
     "Plain arithmetic; expansion ratio from the equation of state of Schmidt & Wagner 1985, Fluid Phase Equilib. 19:175; content of a cylinder as CONSTANTS gives it",
   examples: [

@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, fraction, litresPerMinute } from "../../arguments/quantity";
 import { designFlow as pipeFlow } from "../../models/demand";
@@ -29,7 +30,7 @@ export function designFlow(beds: any[][], first_flow: any[][], next_flow: any[][
 export const about: About = {
   gives: "gas flow",
   rule: "first flow + (beds − 1) × next flow × use share; 0 without beds",
-  range: "Flows 0 or more, share 0 to 1. Flows and shares are those of the code that applies where the pipe is laid.",
+  range: `Flows 0 or more, share 0 to 1. Flows and shares are those of the code that applies where the pipe is laid. ${blankAsZero}`,
   source:
     "Form of GB 50751-2012 (medical gas design flow) and of HTM 02-01 part A, table 21: Q = 40 + (n − 1) × 40/4 for ward vacuum; HTM's oxygen ward figures 10, 6 and 1/4 are from memory",
   examples: [

@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { litresPerMinute, number } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
@@ -39,8 +40,7 @@ export function flowAtLevel(means: any[][], flows: any[][], level: any[][]): any
 export const about: About = {
   gives: "gas flow",
   rule: "least flow f with P(Σ Nᵢ × flowᵢ ≤ f) ≥ level, the Nᵢ independent and Poisson",
-  range:
-    "Means 0 to a million; exact, without the normal short-cut, which comes out too low where few patients draw much. Flows that have no common step, such as 1/10 L/min, are listed combination by combination; where that is too long for a cell it is #VALUE! and the flows want rounding. Kinds that surge together are not independent: then the answer is too low.",
+  range: `Means 0 to a million; exact, without the normal short-cut, which comes out too low where few patients draw much. Flows that have no common step, such as 1/10 L/min, are listed combination by combination; where that is too long for a cell it is #VALUE! and the flows want rounding. Kinds that surge together are not independent: then the answer is too low. ${blankAsZero}`,
   source:
     "Sum of independent Poisson counts by Panjer, H. H., Recursive evaluation of a family of compound distributions, ASTIN Bulletin 12 (1981) 22 (from memory; the recursion read in the manual of the R package actuar)",
   examples: [

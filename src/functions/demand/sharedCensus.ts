@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { fraction, number } from "../../arguments/quantity";
 import { refuseLevel, serviceLevel } from "../../arguments/serviceLevel";
@@ -30,8 +31,7 @@ export function sharedCensus(patients: any[][], share: any[][], level: any[][]):
 export const about: About = {
   gives: "patients",
   rule: "least k with P(K ≤ k) ≥ level, K binomial of patients and share",
-  range:
-    "Whole patients, up to a million; share 0 to 1; exact, without the normal short-cut. Patients need it independently of each other; where one cause affects all, plan for all.",
+  range: `Whole patients, up to a million; share 0 to 1; exact, without the normal short-cut. Patients need it independently of each other; where one cause affects all, plan for all. ${blankAsZero}`,
   source:
     "Binomial distribution: NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.6.18 (section number from memory)",
   examples: [

@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { number, sameUnit } from "../../arguments/quantity";
 import { surgeShare } from "../../models/demand";
@@ -50,8 +51,7 @@ export function surgeDemand(
 export const about: About = {
   gives: ["count", "amount"],
   rule: "base × (1 + (factor − 1) × share of the way up); the start day is 1/rise of the way up",
-  range:
-    "Whole days, at most 10000; a start day of 0 or less means the surge began before the first listed day. A factor under 1 is a dip.",
+  range: `Whole days, at most 10000; a start day of 0 or less means the surge began before the first listed day. A factor under 1 is a dip. ${blankAsZero}`,
   source: "own planning shape: straight ramps, no published curve",
   examples: [
     {

@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { better as betterWords, wordForEachMeasure } from "../../arguments/better";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { numberBlock } from "../../arguments/numberBlock";
@@ -32,14 +33,14 @@ export function beatenBy(measures: any[][], better: any[][]): any[][] {
 export const about: About = {
   gives: ["count"],
   rule: "row a beats row b when a is at least as good in every measure and better in one; the first such row in list order",
-  range:
-    "Rows that are alike don't beat each other. A blank row between filled ones is refused. Numbers of one column need one unit.",
+  range: `Rows that are alike don't beat each other. A blank row between filled ones is refused. Numbers of one column need one unit. ${blankAsZero}`,
   source: "Pareto dominance, a rule of decision theory in common use",
   examples: [
     {
       formula: '=OXYGEN.BEATEN_BY({900,40,5;1200,42,4;1000,30,6},{"less","less","more"})',
       result: [["row that beats it"], [""], [1], [""]],
       note: "Row 2 is heavier, dearer and gives less than row 1",
+      source: "The rule stated: 1200 > 900, 42 > 40, 4 < 5; rows 1 and 3 are each better in something",
     },
   ],
   seeAlso: ["OPTION_TABLE", "OPTION_SCORE"],

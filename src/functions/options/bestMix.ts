@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { type CellArgument, type Failure, formatNumber, isBlankRow, isFailure, refuse } from "../../arguments/argument";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { countedRows } from "../../arguments/rows";
@@ -125,8 +126,7 @@ export function bestMix(items: any[][], needs: any[][], goal_name?: any[][]): an
 export const about: About = {
   gives: ["text", "count", "amount"],
   rule: "least Σ count × goal with Σ count × gives ≥ each need, 0 ≤ count ≤ most, counts whole",
-  range:
-    "Among mixes of the same least goal: first the fewest units that add nothing to the goal, then more of the first item, then of the second, and so on down the list. Needs that can't be met are #N/A and name the first that fails; a search given up after a set count of branches, the same on every machine, is #N/A.",
+  range: `Among mixes of the same least goal: first the fewest units that add nothing to the goal, then more of the first item, then of the second, and so on down the list. Needs that can't be met are #N/A and name the first that fails; a search given up after a set count of branches, the same on every machine, is #N/A. ${blankAsZero}`,
   source: "Whole-number linear programme, solved by branch and bound (Land & Doig, Econometrica 28, 1960; from memory)",
   examples: [
     {
@@ -140,6 +140,7 @@ export const about: About = {
         ["total", 5, 2300],
       ],
       note: "Plants take power that generators give. Two large ones also give 60 L, but weigh 2400 kg with their two generators; three small ones give too little",
+      source: "By hand: 36 + 2 × 15 = 66 L, −6 − 2 × 3 + 2 × 10 = 8 kW, 900 + 800 + 600 kg",
     },
     {
       formula: '=OXYGEN.BEST_MIX({"A",1,"",1;"B",2,"",2},{4})',
@@ -150,6 +151,7 @@ export const about: About = {
         ["total", 4, 4],
       ],
       note: "A tie goes to the item earlier in the list",
+      source: "4 × 1 = 2 × 2",
     },
     {
       formula: '=OXYGEN.BEST_MIX({"item","kg","most","L/day";"plant",900,2,36},{100})',

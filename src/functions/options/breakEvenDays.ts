@@ -45,8 +45,18 @@ export const about: About = {
   range: `0 when A is nowhere dearer; #N/A when A is nowhere cheaper (never pays back), and when A is cheaper at once and dearer a day: the words then say for how many days A is cheaper. One currency; no interest. ${blankAsZero}`,
   source: "Plain arithmetic (break-even point)",
   examples: [
-    { formula: "=OXYGEN.BREAK_EVEN_DAYS(60000,40,6000,190)", result: 360, note: "54 000 more at once, 150 less a day" },
-    { formula: "=OXYGEN.BREAK_EVEN_DAYS(5000,40,6000,190)", result: 0, note: "Cheaper in both" },
+    {
+      formula: "=OXYGEN.BREAK_EVEN_DAYS(60000,40,6000,190)",
+      result: 360,
+      note: "54 000 more at once, 150 less a day",
+      source: "54000 / 150",
+    },
+    {
+      formula: "=OXYGEN.BREAK_EVEN_DAYS(5000,40,6000,190)",
+      result: 0,
+      note: "Cheaper in both",
+      source: "5000 < 6000 and 40 < 190",
+    },
     { formula: "=OXYGEN.BREAK_EVEN_DAYS(60000,200,6000,190)", result: { error: "#N/A", words: "never pays back" } },
     {
       formula: "=OXYGEN.BREAK_EVEN_DAYS(6000,190,60000,40)",

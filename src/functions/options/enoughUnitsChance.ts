@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { count, fraction } from "../../arguments/quantity";
 import { enoughUnitsChance as chanceOf } from "../../models/supplyChance";
@@ -27,12 +28,11 @@ export function enoughUnitsChance(units: any[][], needed: any[][], availability:
 export const about: About = {
   gives: "fraction",
   rule: "Σ over k from needed to units of C(units, k) a^k (1 − a)^(units − k)",
-  range:
-    "Whole units, a million at most; 0 if more are needed than there are. Units fail independently: a common cause (fuel, power, bad filters, the same fault in all) makes the true chance lower.",
+  range: `Whole units, a million at most; 0 if more are needed than there are. Units fail independently: a common cause (fuel, power, bad filters, the same fault in all) makes the true chance lower. ${blankAsZero}`,
   source: "Binomial distribution; k-out-of-n system of reliability texts",
   examples: [
-    { formula: "=OXYGEN.ENOUGH_UNITS_CHANCE(3,2,0.9)", result: 0.972, note: "3 × 0.81 × 0.1 + 0.729" },
-    { formula: "=OXYGEN.ENOUGH_UNITS_CHANCE(2,3,0.9)", result: 0, note: "More needed than there are" },
+    { formula: "=OXYGEN.ENOUGH_UNITS_CHANCE(3,2,0.9)", result: 0.972, source: "3 × 0.81 × 0.1 + 0.729" },
+    { formula: "=OXYGEN.ENOUGH_UNITS_CHANCE(2,3,0.9)", result: 0, note: "More needed than there are", source: "3 > 2" },
   ],
   seeAlso: ["SUPPLY_CHANCE", "ONE_UNIT_DOWN", "PLANTS_NEEDED"],
   caution: "A planning figure. However high the chance, have cylinders for the time in which too few units work.",

@@ -31,8 +31,13 @@ export const about: About = {
     "Need above 0; outputs 0 or more and none blank. One unit alone answers 0. A last unit that gives as much as all others together (within rounding) is refused as a total row where there are three units or more.",
   source: "The n − 1 rule of supply, common practice, no source",
   examples: [
-    { formula: "=OXYGEN.ONE_UNIT_DOWN({36;36;24},60)", result: 1, note: "36 + 24 still meet 60" },
-    { formula: "=OXYGEN.ONE_UNIT_DOWN({36},30)", result: 0, note: "Nothing behind a single plant" },
+    { formula: "=OXYGEN.ONE_UNIT_DOWN({36;36;24},60)", result: 1, source: "(36 + 36 + 24 − 36) / 60" },
+    {
+      formula: "=OXYGEN.ONE_UNIT_DOWN({36},30)",
+      result: 0,
+      note: "Nothing behind a single plant",
+      source: "(36 − 36) / 30",
+    },
     {
       formula: "=OXYGEN.ONE_UNIT_DOWN({36;24;60},60)",
       result: { error: "#VALUE!", words: "looks like a total row" },

@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { better as betterWords, wordForEachMeasure } from "../../arguments/better";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { numberBlock } from "../../arguments/numberBlock";
@@ -41,20 +42,20 @@ export function optionScore(measures: any[][], better: any[][], weights: any[][]
 export const about: About = {
   gives: ["fraction"],
   rule: "Σ weight × (value − worst) / (best − worst) / Σ weight, worst and best of each measure within the list",
-  range:
-    "Compare dominance first: strike out what BEATEN_BY shows. A measure that is the same for all counts 1. The score shifts when an option is added or left out, since the worst and best of a measure may change with it, and even the order of the others may turn: it ranks this list and says nothing by itself. Weights of 0 or more.",
+  range: `Compare dominance first: strike out what BEATEN_BY shows. A measure that is the same for all counts 1. The score shifts when an option is added or left out, since the worst and best of a measure may change with it, and even the order of the others may turn: it ranks this list and says nothing by itself. Weights of 0 or more. ${blankAsZero}`,
   source:
     "Additive weighting with min–max scaling, a common method without one source; its rank reversal is well known",
   examples: [
     {
       formula: '=OXYGEN.OPTION_SCORE({900,40;1200,30;1000,45},{"less","more"},{1,1})',
       result: [["score"], [0.8333333333333334], [0], [0.8333333333333334]],
-      note: "(1 + 10/15)/2; (0 + 0)/2; (200/300 + 1)/2",
+      source: "(1 + 10/15)/2; (0 + 0)/2; (200/300 + 1)/2",
     },
     {
       formula: '=OXYGEN.OPTION_SCORE({900,40;1200,30;1000,45;300,30},{"less","more"},{1,1})',
       result: [["score"], [0.5], [0], [0.6111111111111112], [0.5]],
-      note: "A fourth option shifts the scores of the first three and parts two that were level: (300/900 + 10/15)/2, 0, (200/900 + 1)/2, 1/2",
+      note: "A fourth option shifts the scores of the first three and parts two that were level",
+      source: "(300/900 + 10/15)/2; 0; (200/900 + 1)/2; (1 + 0)/2",
     },
   ],
   seeAlso: ["BEATEN_BY", "OPTION_TABLE"],

@@ -103,7 +103,8 @@ export const about: About = {
         ["one plant", 900, 2, 6, 48, 0.9, 60 / (40 + 60 / defaults.empty_days.value), 0, 160, ""],
         ["old pair", 2000, 5, 12, 96, 1.8, stockOf120, 0.9, 320, "two plants"],
       ],
-      note: "The old pair is heavier and dearer and better in nothing; 120 L last 120/(40 + 120/empty_days) days",
+      note: "The old pair is heavier and dearer and better in nothing",
+      source: "72/40, 36/40; 120/(40 + 120/empty_days), 60/(40 + 60/empty_days); (72 − 36)/40, (36 − 36)/40",
     },
     {
       formula: '=OXYGEN.OPTION_TABLE({"plant",950,2,7,50,45,90,170,45,5;"tank",700,1,0,0,0,220,410,0,4},40)',

@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell, sameLength } from "../../arguments/eachCell";
 import { fraction, sameUnit } from "../../arguments/quantity";
 import { list } from "../../arguments/range";
@@ -42,8 +43,7 @@ export function supplyChance(unit_outputs: any[][], availabilities: any[][], nee
 export const about: About = {
   gives: "fraction",
   rule: "Σ of the chances of all combinations of units up and down whose outputs add up to the need or more",
-  range:
-    "1 to 30 units, exact for unequal ones. A last unit that gives as much as all others together (within rounding) is refused as a total row where there are three units or more. A sum that misses the need by rounding alone (1e-12 of the whole) meets it. Units fail independently: a common cause (fuel, power, the same fault in all) makes the true chance lower.",
+  range: `1 to 30 units, exact for unequal ones. A last unit that gives as much as all others together (within rounding) is refused as a total row where there are three units or more. A sum that misses the need by rounding alone (1e-12 of the whole) meets it. Units fail independently: a common cause (fuel, power, the same fault in all) makes the true chance lower. ${blankAsZero}`,
   source:
     "Capacity outage probability table by convolution: Billinton & Allan, Reliability Evaluation of Power Systems, ch. 2 (from memory)",
   examples: [
@@ -54,7 +54,12 @@ export const about: About = {
       source:
         "Billinton & Allan, ch. 2, two units of 3 and one of 5 at outage rate 0.02 (from memory; the sum by hand)",
     },
-    { formula: "=OXYGEN.SUPPLY_CHANCE({0.1;0.2},{0.9;0.9},0.3)", result: 0.81, note: "0.1 + 0.2 meets 0.3" },
+    {
+      formula: "=OXYGEN.SUPPLY_CHANCE({0.1;0.2},{0.9;0.9},0.3)",
+      result: 0.81,
+      note: "0.1 + 0.2 meets 0.3",
+      source: "0.9 × 0.9",
+    },
     {
       formula: "=OXYGEN.SUPPLY_CHANCE({30;20;50},{0.9;0.9;0.9},40)",
       result: { error: "#VALUE!", words: "looks like a total row" },

@@ -1,5 +1,6 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litresPerMinute, minutes as minuteCount, number } from "../../arguments/quantity";
 
@@ -25,8 +26,7 @@ export function journeyGas(flow: any[][], minutes: any[][], safety?: any[][]): a
 export const about: About = {
   gives: "gas",
   rule: "flow × minutes × safety",
-  range:
-    "Flow and minutes 0 or more, safety 1 or more. The time counts from bed to bed, with loading and handing over.",
+  range: `Flow and minutes 0 or more, safety 1 or more. The time counts from bed to bed, with loading and handing over. ${blankAsZero}`,
   source:
     "Twice the gas of the planned transfer: teaching of emergency medicine (2 × flow × minutes, read on an examination course's page)",
   examples: [

@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { quoteCell } from "../../arguments/argument";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { litresPerMinute } from "../../arguments/quantity";
@@ -45,8 +46,7 @@ export function plannedFlow(kind: any[][], own_table?: any[][]): any[][] {
 export const about: About = {
   gives: "gas flow",
   rule: "own table's flow of the kind; else severe 10 L/min, critical 30, newborn 1, infant 2, child 4, bubble CPAP 10",
-  range:
-    "Kinds in small or capital letters. Severe and critical are adults, as a mean over a day of the planning of a treatment centre: ward measurements have found much less (a mean of 3 L/min in one hospital), single patients on high flow need twice as much. Newborn, infant and child are the upper ends of the flows to start with, by prongs; a child who gets worse, and any child on a mask, needs more. Bubble CPAP is all gas of one machine: mixed with air it draws less oxygen (SOURCE_FLOW). Put your own figures in the table.",
+  range: `Kinds in small or capital letters. Severe and critical are adults, as a mean over a day of the planning of a treatment centre: ward measurements have found much less (a mean of 3 L/min in one hospital), single patients on high flow need twice as much. Newborn, infant and child are the upper ends of the flows to start with, by prongs; a child who gets worse, and any child on a mask, needs more. Bubble CPAP is all gas of one machine: mixed with air it draws less oxygen (SOURCE_FLOW). Put your own figures in the table. ${blankAsZero}`,
   source:
     "WHO, Oxygen sources and distribution for COVID-19 treatment centres, interim guidance, 4 April 2020, and WHO, Oxygen therapy for children, 2016 (both read second hand); ward measurement: Hvarfner et al., PLoS One 2022",
   examples: [

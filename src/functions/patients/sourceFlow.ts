@@ -2,7 +2,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { breathedFraction, refuseRicherThanSource, sourcePurity } from "../../arguments/oxygenFraction";
 import { litresPerMinute } from "../../arguments/quantity";
-import { worstOfOxygen93 } from "../../arguments/whereCautionEnds";
+import { blankAsZero, worstOfOxygen93 } from "../../arguments/whereCautionEnds";
 import { sourceFlow as flowOfSource } from "../../models/bedside";
 
 export const args = cellArguments({
@@ -33,7 +33,7 @@ export function sourceFlow(total_flow: any[][], fio2: any[][], source_purity?: a
 export const about: About = {
   gives: "gas flow",
   rule: "total flow × (fio2 − 0.21) / (source purity − 0.21)",
-  range: `fio2 from 0.21 to the source's purity; above it is #VALUE!. Air counts as 0.21 oxygen; leaks are not in it. ${worstOfOxygen93}`,
+  range: `fio2 from 0.21 to the source's purity; above it is #VALUE!. Air counts as 0.21 oxygen; leaks are not in it. ${worstOfOxygen93} ${blankAsZero}`,
   source: "Oxygen balance of two gases; the air and oxygen ratio of respiratory-care texts",
   examples: [
     { formula: "=OXYGEN.SOURCE_FLOW(50,0.6,0.93)", result: 27.0833333333, source: "50 × 0.39 / 0.72" },

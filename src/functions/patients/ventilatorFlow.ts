@@ -3,7 +3,7 @@ import type { About } from "../../arguments/about";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { breathedFraction, refuseRicherThanSource, sourcePurity } from "../../arguments/oxygenFraction";
 import { litresPerMinute } from "../../arguments/quantity";
-import { worstOfOxygen93 } from "../../arguments/whereCautionEnds";
+import { blankAsZero, worstOfOxygen93 } from "../../arguments/whereCautionEnds";
 import { sourceFlow } from "../../models/bedside";
 
 export const args = cellArguments({
@@ -44,7 +44,7 @@ export function ventilatorFlow(
 export const about: About = {
   gives: "gas flow",
   rule: "(minute volume + bias flow) × (fio2 − 0.21) / (source purity − 0.21) + drive gas",
-  range: `Minute volume above 0; fio2 from 0.21 to the source's purity. The bias flow differs from machine to machine and can exceed the minute volume, so it has no default; leaks of a mask come on top. A ventilator that is driven by the source draws its drive gas whatever fraction is set. ${worstOfOxygen93}`,
+  range: `Minute volume above 0; fio2 from 0.21 to the source's purity. The bias flow differs from machine to machine and can exceed the minute volume, so it has no default; leaks of a mask come on top. A ventilator that is driven by the source draws its drive gas whatever fraction is set. ${worstOfOxygen93} ${blankAsZero}`,
   source: "Oxygen balance of two gases",
   examples: [
     {

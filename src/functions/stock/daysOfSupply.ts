@@ -1,5 +1,6 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
 import { invalid } from "../../cells/cellValues";
@@ -33,8 +34,7 @@ export function daysOfSupply(stock: any[][], daily_use: any[][], daily_loss: any
 export const about: About = {
   gives: "days",
   rule: "(stock − keep) / (daily use + daily loss), 0 when the stock is not above what is kept",
-  range:
-    "All amounts 0 or more and in one unit; without use and loss it is #VALUE!. Use and loss are the same every day; for needs that change use DAYS_COVERED. Liquid boils away and a fill draws more than it leaves: for a vessel take DAYS_UNTIL_EMPTY, or give the gross use and the daily loss here. A blank that an old Excel hands over as 0 is taken for no loss.",
+  range: `All amounts 0 or more and in one unit; without use and loss it is #VALUE!. Use and loss are the same every day; for needs that change use DAYS_COVERED. Liquid boils away and a fill draws more than it leaves: for a vessel take DAYS_UNTIL_EMPTY, or give the gross use and the daily loss here. ${blankAsZero}`,
   source: "Plain arithmetic",
   examples: [
     {

@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
 import { economicOrder as squareRootRule } from "../../models/stock";
@@ -27,8 +28,7 @@ export function economicOrder(yearly_use: any[][], order_cost: any[][], holding_
 export const about: About = {
   gives: "amount",
   rule: "√(2 × yearly use × order cost / holding cost)",
-  range:
-    "Holding cost above 0; even use, no price breaks, no limit of room or of what a load carries. The cost is flat around the answer: round to whole loads.",
+  range: `Holding cost above 0; even use, no price breaks, no limit of room or of what a load carries. The cost is flat around the answer: round to whole loads. ${blankAsZero}`,
   source: "Harris, F. W., How many parts to make at once, Factory, The Magazine of Management 10 (1913) (from memory)",
   examples: [
     {

@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
 import { expectedShortage as normalLoss } from "../../models/stock";
@@ -27,8 +28,7 @@ export function expectedShortage(reorder_point: any[][], mean_lead_demand: any[]
 export const about: About = {
   gives: "amount",
   rule: "sd × (φ(z) − z × (1 − Φ(z))), z = (reorder point − mean) / sd",
-  range:
-    "Mean above 0, sd 0 or more; demand of the lead time taken as normal. Far above the mean it is 0. With sd 0 it is what the mean exceeds the reorder point by.",
+  range: `Mean above 0, sd 0 or more; demand of the lead time taken as normal. Far above the mean it is 0. With sd 0 it is what the mean exceeds the reorder point by. ${blankAsZero}`,
   source:
     "Normal loss function: Chopra & Meindl, Supply Chain Management, ch. 11; Nahmias, Production and Operations Analysis, ch. 5 (both from memory); standard tables",
   examples: [

@@ -1,4 +1,5 @@
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
 import { expectedShortage } from "../../models/stock";
@@ -35,8 +36,7 @@ export function fillRate(
 export const about: About = {
   gives: "fraction",
   rule: "1 − expected shortage of a lead time / order quantity, never below 0",
-  range:
-    "Order quantity and mean above 0, sd 0 or more; demand of the lead time taken as normal. Orders that are small against the spread overlap, and then the rule says too little.",
+  range: `Order quantity and mean above 0, sd 0 or more; demand of the lead time taken as normal. Orders that are small against the spread overlap, and then the rule says too little. ${blankAsZero}`,
   source:
     "Chopra & Meindl, Supply Chain Management, ch. 11 (text from memory, the solution sheet of its exercise 11-4 read)",
   examples: [

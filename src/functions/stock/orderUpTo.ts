@@ -1,5 +1,6 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
+import { blankAsZero, stockOfLiquid } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days, sameUnit } from "../../arguments/quantity";
 import { refuseSafetyLevel, serviceLevel } from "../../arguments/serviceLevel";
@@ -47,8 +48,7 @@ export function orderUpTo(
 export const about: About = {
   gives: "amount",
   rule: "mean × (lead + review days) + z × √((lead + review days) × sd² + mean² × lead sd²)",
-  range:
-    "Mean and lead days above 0, sd 0 or more (a steady log has 0); review days 0 or more (0 gives the reorder point); level from 0.5 to under 1.",
+  range: `Mean and lead days above 0, sd 0 or more (a steady log has 0); review days 0 or more (0 gives the reorder point); level from 0.5 to under 1. ${stockOfLiquid} ${blankAsZero}`,
   source:
     "Periodic review: Silver, Pyke and Peterson, Inventory Management and Production Planning and Scheduling, ch. 7 (from memory)",
   examples: [
@@ -65,6 +65,13 @@ export const about: About = {
       tolerance: 0.001,
       source: "Taylor, Introduction to Management Science, carpet example",
       note: "Without a review time it is the reorder point",
+    },
+    {
+      formula: "=OXYGEN.ORDER_UP_TO(6,2,9,7,0.841344746,1)",
+      result: 106,
+      tolerance: 0.00001,
+      note: "A lead time that varies by a day",
+      source: "normal tables: Φ(1) = 0.841344746; 6 × 16 + √(16 × 2² + 6² × 1²)",
     },
   ],
   seeAlso: ["REORDER_POINT", "ORDER_QUANTITY", "SAFETY_STOCK", "STOCK_LEVELS"],

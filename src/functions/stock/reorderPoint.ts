@@ -1,5 +1,6 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
+import { blankAsZero, stockOfLiquid } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days, sameUnit } from "../../arguments/quantity";
 import { refuseSafetyLevel, serviceLevel } from "../../arguments/serviceLevel";
@@ -42,8 +43,7 @@ export function reorderPoint(
 export const about: About = {
   gives: "amount",
   rule: "mean × lead days + safety stock",
-  range:
-    "Mean and lead days above 0, sd 0 or more (a steady log has 0); level from 0.5 to under 1. The stock is watched all the time; where it is looked at every few days only, use ORDER_UP_TO.",
+  range: `Mean and lead days above 0, sd 0 or more (a steady log has 0); level from 0.5 to under 1. The stock is watched all the time; where it is looked at every few days only, use ORDER_UP_TO. ${stockOfLiquid} ${blankAsZero}`,
   source:
     "Taylor, Introduction to Management Science, ch. 16; Heizer & Render, Operations Management, ch. 12; read in their worked examples",
   examples: [
@@ -58,6 +58,13 @@ export const about: About = {
       result: 59.4,
       tolerance: 0.01,
       source: "Stevenson, Operations Management, ch. 12 example 8",
+    },
+    {
+      formula: "=OXYGEN.REORDER_POINT(6,2,16,0.841344746,1)",
+      result: 106,
+      tolerance: 0.00001,
+      note: "A lead time that varies by a day",
+      source: "normal tables: Φ(1) = 0.841344746; 6 × 16 + √(16 × 2² + 6² × 1²)",
     },
   ],
   seeAlso: ["SAFETY_STOCK", "ORDER_UP_TO", "ORDER_QUANTITY", "STOCK_LEVELS"],

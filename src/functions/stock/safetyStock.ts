@@ -1,5 +1,6 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
+import { blankAsZero, stockOfLiquid } from "../../arguments/whereCautionEnds";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { days, sameUnit } from "../../arguments/quantity";
 import { refuseSafetyLevel, serviceLevel } from "../../arguments/serviceLevel";
@@ -42,8 +43,7 @@ export function safetyStock(
 export const about: About = {
   gives: "amount",
   rule: "z × √(lead days × sd² + mean² × lead sd²), z the normal quantile of the level",
-  range:
-    "Mean and lead days above 0, sd 0 or more (a steady log has 0); level from 0.5 to under 1. Days are independent and their sum is taken as normal: with a lead of a few days and a ragged demand the true need is higher. Level is the share of lead times, not of demand (FILL_RATE).",
+  range: `Mean and lead days above 0, sd 0 or more (a steady log has 0); level from 0.5 to under 1. Days are independent and their sum is taken as normal: with a lead of a few days and a ragged demand the true need is higher. Level is the share of lead times, not of demand (FILL_RATE). ${stockOfLiquid} ${blankAsZero}`,
   source:
     "Taylor, Introduction to Management Science, ch. 16 (variable demand); Heizer & Render, Operations Management, ch. 12 (variable lead time); read in their worked examples. Both at once: Silver, Pyke and Peterson (from memory)",
   examples: [
@@ -58,6 +58,13 @@ export const about: About = {
       result: 9.4,
       tolerance: 0.01,
       source: "Stevenson, Operations Management, ch. 12 example 8: 1.88 × 5",
+    },
+    {
+      formula: "=OXYGEN.SAFETY_STOCK(6,2,16,0.841344746,1)",
+      result: 10,
+      tolerance: 0.00001,
+      note: "A lead time that varies by a day",
+      source: "normal tables: Φ(1) = 0.841344746; √(16 × 2² + 6² × 1²)",
     },
   ],
   seeAlso: ["REORDER_POINT", "ORDER_UP_TO", "STOCK_LEVELS", "DEMAND_FROM_LOG"],

@@ -1,5 +1,6 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
+import { blankAsZero, stockOfLiquid } from "../../arguments/whereCautionEnds";
 import { tableArguments, wholeTable } from "../../arguments/eachCell";
 import { days, sameUnit } from "../../arguments/quantity";
 import { refuseSafetyLevel, serviceLevel } from "../../arguments/serviceLevel";
@@ -54,8 +55,7 @@ export function stockLevels(
 export const about: About = {
   gives: ["text", "amount"],
   rule: "emergency days × mean; SAFETY_STOCK; REORDER_POINT; ORDER_UP_TO",
-  range:
-    "As for those functions. The emergency amount is not in the other rows: where it must never be touched, add it to each of them.",
+  range: `As for those functions. The emergency amount is not in the other rows: where it must never be touched, add it to each of them. ${stockOfLiquid} ${blankAsZero}`,
   source: "Taylor, Introduction to Management Science, ch. 16; the emergency row is plain arithmetic",
   examples: [
     {
@@ -70,6 +70,19 @@ export const about: About = {
       tolerance: 0.001,
       source: "Taylor, carpet example with z = 1.644854; 3 × 30",
       note: "Watched all the time, so that the last two agree",
+    },
+    {
+      formula: "=OXYGEN.STOCK_LEVELS(6,2,9,7,0.841344746,3,1)",
+      result: [
+        ["level", "amount"],
+        ["emergency", 18],
+        ["safety", Math.sqrt(72)],
+        ["reorder", 54 + Math.sqrt(72)],
+        ["order up to", 106],
+      ],
+      tolerance: 0.00001,
+      note: "A lead time that varies by a day",
+      source: "normal tables: Φ(1) = 0.841344746; √(9 × 2² + 6² × 1²) and 6 × 16 + √(16 × 2² + 6² × 1²)",
     },
   ],
   seeAlso: ["SAFETY_STOCK", "REORDER_POINT", "ORDER_UP_TO", "DEMAND_FROM_LOG"],

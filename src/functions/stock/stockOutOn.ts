@@ -1,5 +1,6 @@
 import { defaults } from "../../models/defaults";
 import type { About } from "../../arguments/about";
+import { blankAsZero } from "../../arguments/whereCautionEnds";
 import { date } from "../../arguments/date";
 import { cellArguments, eachCell } from "../../arguments/eachCell";
 import { sameUnit } from "../../arguments/quantity";
@@ -48,14 +49,14 @@ export function stockOutOn(
 export const about: About = {
   gives: "date",
   rule: "as of + (stock − keep) / (daily use + daily loss), cut down to the whole day",
-  range:
-    "All amounts 0 or more and in one unit; a stock not above what is kept answers the day of the count; without use and loss it is #VALUE!, beyond the year 9999 #N/A. For a vessel of liquid take EMPTY_ON, or give the gross use (GROSS_DRAW) and the daily loss here. A blank that an old Excel hands over as 0 is taken for no loss.",
+  range: `All amounts 0 or more and in one unit; a stock not above what is kept answers the day of the count; without use and loss it is #VALUE!, beyond the year 9999 #N/A. For a vessel of liquid take EMPTY_ON, or give the gross use (GROSS_DRAW) and the daily loss here. ${blankAsZero}`,
   source: "Plain arithmetic",
   examples: [
     {
       formula: '=OXYGEN.STOCK_OUT_ON("2026-03-01",630,45,8,100)',
       result: 46092,
-      note: "Ten days on: 11 March 2026; serial 46082 is 1 March 2026",
+      note: "Ten days on: 11 March 2026",
+      source: "46082, 1 March 2026, + (630 − 100) / (45 + 8)",
     },
     {
       formula: "=OXYGEN.STOCK_OUT_ON(46082,130,50,0)",
