@@ -97,7 +97,9 @@ export const calculateSession = async (session: Session, limits: CalculationLimi
   let before = "";
   for (let count = 1; ; count++) {
     const pass = await runOnce(session, spilled, limits);
-    const hasSpills = Object.values(pass.ranges).some((ranges) => Object.keys(ranges ?? {}).length > 0);
+    const hasSpills = Object.values(pass.ranges).some((sheets) =>
+      Object.values(sheets ?? {}).some((rows) => Object.keys(rows ?? {}).length > 0),
+    );
     const now = hasSpills ? JSON.stringify([pass.values, pass.cells]) : "";
     if (pass.isCircular || now === before || count === mostPasses) return pass;
     before = now;

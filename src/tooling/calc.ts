@@ -250,6 +250,10 @@ const recompute = async (file: string, run: Run): Promise<number> => {
   const settings = (options.set ?? []).map((text) => readSetting(saved, text));
   const targets = targetsOf(saved, options.print ?? []);
   const inputs = changeInputs(saved.sheets, settings);
+  const formulas = saved.sheets
+    .flatMap(({ cells }) => Object.values(cells))
+    .filter(({ formula }) => formula !== undefined);
+  output.progress?.(0, formulas.length);
   const engine = createEngine(functions);
   let recalculated: Recalculated;
   try {
@@ -339,23 +343,30 @@ const parse = (argv: readonly string[]) => {
 
 type Options = ReturnType<typeof parse>["values"];
 
+/** So many formulas take some seconds before the first of them is calculated. */
+const large = 10_000;
+
 const thousands = (number: number): string => number.toLocaleString("en-US");
 
-/** A line that is written over where a person watches, and one each ten seconds elsewhere. */
+/** A line that is written over where a person watches, and one each ten seconds elsewhere; at once for a large workbook. */
 const progressLine = (stream: NodeJS.WriteStream, isTerminal: boolean): ((done: number, total: number) => void) => {
   const start = Date.now();
-  let last = start;
+  let last = 0;
   let isShown = false;
   return (done, total) => {
     const now = Date.now();
-    const isDone = done >= total;
+    const isDone = total > 0 && done >= total;
     if (isTerminal && isShown && isDone) {
       stream.write("\r\x1b[K");
       isShown = false;
     }
-    if (isDone || now - start < 1000 || now - last < (isTerminal ? 200 : 10_000)) return;
+    const isDue = last === 0 ? total >= large || now - start > 1000 : now - last > (isTerminal ? 200 : 10_000);
+    if (isDone || total === 0 || !isDue) return;
     last = now;
-    const words = `${thousands(done)} of ${thousands(total)} formulas calculated`;
+    const words =
+      done === 0
+        ? `putting ${thousands(total)} formulas in order`
+        : `${thousands(done)} of ${thousands(total)} formulas calculated`;
     stream.write(isTerminal ? `\r\x1b[K${words}` : `${words}\n`);
     isShown = true;
   };

@@ -156,6 +156,31 @@ describe("other inputs", () => {
   });
 });
 
+test("a large workbook tells how far it is", async () => {
+  const rows = Array.from({ length: 4000 }, (_, index) => {
+    const row = index + 1;
+    const before = row === 1 ? "0" : `C${index}`;
+    return `<row r="${row}"><c r="A${row}"><v>${row}</v></c><c r="B${row}"><f>A${row}*2.0</f></c><c r="C${row}"><f>${before}+B${row}</f></c><c r="D${row}"><f>IF(C${row}&gt;1E3,"a","b")</f></c></row>`;
+  });
+  const bytes = withParts(smallWorkbook(), {
+    [sheet]: (text) => text.replace(/<sheetData>[^]*<\/sheetData>/, `<sheetData>${rows.join("")}</sheetData>`),
+  });
+  const told: [number, number][] = [];
+  const out: string[] = [];
+  const output = {
+    out: (text: string) => out.push(text),
+    err: () => undefined,
+    progress: (...far: [number, number]) => told.push(far),
+  };
+  await calc([file(bytes), "--print", "Plan & log!C4000"], output, () => Promise.resolve(standIns));
+  // Twice the sum of 1 to 4000.
+  expect(out).toEqual([String(4000 * 4001)]);
+  expect(told[0]).toEqual([0, 12_000]);
+  const counted = told.filter(([done, total]) => total === 12_000 && done > 0).map(([done]) => done);
+  expect(counted.length).toBeGreaterThan(10);
+  expect(counted).toEqual([...counted].sort((one, other) => one - other));
+}, 60_000);
+
 describe("copies", () => {
   test("--save keeps formulas, --values keeps none, both hold the new values", async () => {
     const [save, values] = [inFolder("copy.xlsx"), inFolder("plain.xlsx")];
