@@ -16,6 +16,10 @@ it.each([
   ["hose", "HOSE_DROP"],
   ["pressure drop pipe", "HOSE_DROP"],
   ["vaporizer", "VAPORISER_DUTY"],
+  ["patients in an epidemic", "OUTBREAK_CENSUS"],
+  ["fio2 to set in a cabin", "FIO2_TO_SET"],
+  ["what fio2 is worth at sea level", "SEA_LEVEL_FIO2"],
+  ["bubble cpap", "PLANNED_FLOW"],
 ])("%s", (query, id) => {
   const found = search(query).map((record) => record.id);
   expect(found.slice(0, 3)).toContain(id);
