@@ -1,9 +1,9 @@
 import { evaluateCall, argumentCells, firstExample, parseConstantFormula } from "../src/catalogue/constantFormula";
 import { readCatalogue, type ReadFunction } from "../src/catalogue/readCatalogue";
 import { defaultWords } from "../src/catalogue/readCatalogue";
-import type { ExampleError } from "../src/arguments/about";
 import { CellError, invalid } from "../src/cells/cellValues";
 import { constantRows } from "../src/models/constants";
+import { exampleDifference } from "./exampleDifference";
 
 const found = readCatalogue();
 const byId = new Map(found.map((each) => [each.record.id, each]));
@@ -32,23 +32,6 @@ const replaced = (cells: (unknown[][] | undefined)[], index: number, cell: unkno
   return copy;
 };
 
-const expectError = (got: unknown, { error, words }: ExampleError): void => {
-  expect(got).toBeInstanceOf(CellError);
-  expect((got as CellError).code).toBe(error);
-  expect((got as CellError).message).toContain(words);
-};
-
-const expectCell = (got: unknown, wanted: number | string | boolean | ExampleError, tolerance?: number): void => {
-  if (typeof wanted === "object") {
-    expectError(got, wanted);
-    return;
-  }
-  if (typeof wanted === "number") {
-    expect(typeof plain(got)).toBe("number");
-    expect(Math.abs((plain(got) as number) - wanted)).toBeLessThanOrEqual(tolerance ?? Math.abs(wanted) * 1e-9 + 1e-12);
-  } else expect(plain(got)).toEqual(wanted);
-};
-
 it("finds functions", () => {
   expect(found.length).toBeGreaterThan(0);
 });
@@ -58,18 +41,7 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
 
   it.each(record.examples.map((example) => [example.formula, example] as const))("example %s", (_formula, example) => {
     const result = evaluateCall(parseConstantFormula(example.formula), callById);
-    const wanted = example.result;
-    if (Array.isArray(wanted)) {
-      expect(result.map((line) => line.length)).toEqual(wanted.map((line) => line.length));
-      wanted.forEach((line, row) =>
-        line.forEach((cell, column) => expectCell(result[row]![column], cell, example.tolerance)),
-      );
-    } else if (typeof wanted === "object") {
-      expectError(result[0]![0], wanted);
-    } else {
-      expect([result.length, result[0]!.length]).toEqual([1, 1]);
-      expectCell(result[0]![0], wanted, example.tolerance);
-    }
+    expect(exampleDifference(example, result as never[][])).toBeUndefined();
   });
 
   it("calls itself in its first example, without an error", () => {

@@ -1,27 +1,33 @@
-import type { Example } from "../src/arguments/about";
+import type { Example, ExampleError } from "../src/arguments/about";
 
-/** A cell as the functions script gives it: an error carries its code and its words. */
+/** A cell as a function or the functions script gives it: an error carries its code and its words. */
 type GivenCell = number | string | boolean | { code: string; message: string } | { basicValue: unknown } | null;
 
-const differs = (got: unknown, wanted: unknown, tolerance: number | undefined): boolean => {
+const isError = (got: unknown, { error, words }: ExampleError): boolean =>
+  typeof got === "object" &&
+  got !== null &&
+  "code" in got &&
+  got.code === error &&
+  "message" in got &&
+  String(got.message).includes(words);
+
+const differs = (
+  got: unknown,
+  wanted: number | string | boolean | ExampleError,
+  tolerance: number | undefined,
+): boolean => {
+  if (typeof wanted === "object") return !isError(got, wanted);
   const value = typeof got === "object" && got !== null && "basicValue" in got ? got.basicValue : got;
   if (typeof wanted !== "number") return value !== wanted;
   return !(typeof value === "number" && Math.abs(value - wanted) <= (tolerance ?? Math.abs(wanted) * 1e-9 + 1e-12));
 };
 
 /** What is wrong with the result of an example; undefined when it is as stated. */
-export function exampleDifference({ formula, result, tolerance }: Example, got: GivenCell[][]): string | undefined {
+export function exampleDifference(
+  { formula, result, tolerance }: Example,
+  got: readonly (readonly GivenCell[])[],
+): string | undefined {
   const told = (what: string): string => `${formula}: ${what}`;
-  if (typeof result === "object" && !Array.isArray(result)) {
-    const cell = got[0]?.[0];
-    const isRight =
-      typeof cell === "object" &&
-      cell !== null &&
-      "code" in cell &&
-      cell.code === result.error &&
-      cell.message.includes(result.words);
-    return isRight ? undefined : told(`${JSON.stringify(cell)} in place of ${result.error} "…${result.words}…"`);
-  }
   const wanted = Array.isArray(result) ? result : [[result]];
   if (got.length !== wanted.length || got.some((row, index) => row.length !== wanted[index]!.length))
     return told(`${got.length} rows in place of ${wanted.length}, or rows of another length`);

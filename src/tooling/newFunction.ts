@@ -1,68 +1,89 @@
 /**
  * `npm run new -- <group> <functionName> [name:quantity …]`: makes the function's file and its test, for example
- * `npm run new -- holding restHours level:litres capacity:litres.positive [empty_days]:emptyDays`. Nothing else has to be
+ * `npm run new -- holding restHours level:litres capacity:litres.positive '[empty_days]:emptyDays'`. Nothing else has to be
  * edited: the reader finds the file by its folder. An argument in brackets takes its row of src/models/defaults.ts, where
  * there is one of its name.
  */
 import fs from "node:fs";
 import path from "node:path";
 import * as dates from "../arguments/date";
+import { metal } from "../arguments/metal";
 import * as quantities from "../arguments/quantity";
+import * as texts from "../arguments/text";
 import { groups } from "../catalogue/groups";
 import { defaults } from "../models/defaults";
 
+interface Reader {
+  readonly unit: string;
+  readonly kind: string;
+}
+
+const isReader = (value: unknown): value is Reader => typeof value === "object" && value !== null && "read" in value;
+
+/** Every reader that may be asked for, with its file in src/arguments. */
+const readers = new Map<string, { reader: Reader; file: string }>();
+for (const [file, exported] of Object.entries({ date: dates, metal: { metal }, quantity: quantities, text: texts }))
+  for (const [name, value] of Object.entries(exported)) if (isReader(value)) readers.set(name, { reader: value, file });
+
 /** An argument as asked for: `level:litres`, `capacity:litres.positive()`, `[keep]:litres`. */
-interface AskedArgument {
-  name: string;
-  /** Expression of its reader, from src/arguments/quantity.ts or src/arguments/date.ts. */
-  reader: string;
-  /** The exported reader that the expression begins with. */
-  quantity: string;
-  from: "quantity" | "date";
-  optional: boolean;
+interface AskedArgument extends Reader {
+  readonly name: string;
+  /** The exported reader, its file, and the expression that begins with it. */
+  readonly quantity: string;
+  readonly file: string;
+  readonly expression: string;
+  readonly optional: boolean;
 }
 
 /** Reads `name:reader`, in brackets where it may be left out; a reader named alone is one of the quantities. */
 export function readAsked(words: string): AskedArgument {
-  const match = /^(\[?)([a-z][a-z0-9_]*)\]?:(\w+)((?:\.\w+(?:\([^()]*\))?)*)$/.exec(words);
-  if (!match) throw new Error(`"${words}" is no argument; write name:quantity, such as level:litres or [keep]:litres`);
-  const [, bracket, name, quantity, more] = match as unknown as [string, string, string, string, string];
-  const from = quantity in quantities ? "quantity" : quantity in dates ? "date" : undefined;
-  if (!from) {
-    const known = [...Object.keys(quantities), "date", "dateTime"].filter((each) => isReader(each)).sort();
-    throw new Error(`there is no quantity "${quantity}"; there are: ${known.join(", ")}`);
-  }
-  const calls = more.replace(/\.(\w+)(?!\w*\()/g, ".$1()").replace(/\(\)\(/g, "(");
-  return { name, reader: `${quantity}${calls}`, quantity, from, optional: bracket === "[" };
+  const match = /^(?:\[([a-z][a-z0-9_]*)\]|([a-z][a-z0-9_]*)):(\w+)((?:\.\w+(?:\([^()]*\))?)*)$/.exec(words);
+  if (!match)
+    throw new Error(`"${words}" is no argument; write name:quantity, such as level:litres or '[keep]:litres'`);
+  const [, inBrackets, bare, quantity, more] = match as unknown as [
+    string,
+    string | undefined,
+    string | undefined,
+    string,
+    string,
+  ];
+  const name = (inBrackets ?? bare)!;
+  const found = readers.get(quantity);
+  if (!found)
+    throw new Error(`there is no quantity "${quantity}"; there are: ${[...readers.keys()].sort().join(", ")}`);
+  const calls = more.replace(/\.(\w+)(?![\w(])/g, ".$1()");
+  const { unit, kind } = found.reader;
+  return {
+    name,
+    quantity,
+    file: found.file,
+    unit,
+    kind,
+    expression: quantity + calls,
+    optional: inBrackets !== undefined,
+  };
 }
 
-const isReader = (name: string): boolean => {
-  const each = (quantities as Record<string, unknown>)[name] ?? (dates as Record<string, unknown>)[name];
-  return typeof each === "object" && each !== null && "read" in each;
-};
+const unitWords = ({ unit }: Reader): string => (unit === "" ? "" : ` [${unit}]`);
 
-const unitOf = ({ quantity, from }: AskedArgument): string => {
-  const { unit } = ((from === "quantity" ? quantities : dates) as unknown as Record<string, { unit: string }>)[
-    quantity
-  ]!;
-  return unit === "" ? "" : ` [${unit}]`;
-};
-
-const schemaOf = ({ name, reader, optional }: AskedArgument): string => {
-  if (!optional) return `  ${name}: ${reader},`;
-  return name in defaults ? `  ${name}: ${reader}.default(defaults.${name}),` : `  ${name}: ${reader}.mayBeOmitted(),`;
+const schemaOf = ({ name, expression, optional }: AskedArgument): string => {
+  const missing = name in defaults ? `.default(defaults.${name})` : ".mayBeOmitted()";
+  return `  ${name}: ${expression}${optional ? missing : ""},`;
 };
 
 function functionText(id: string, name: string, asked: readonly AskedArgument[]): string {
-  const names = (from: AskedArgument["from"]): string =>
-    [...new Set(asked.filter((each) => each.from === from).map(({ quantity }) => quantity))].sort().join(", ");
+  const files = [...new Set(["eachCell", ...asked.map(({ file }) => file)])].sort();
+  const names = (file: string): string[] =>
+    file === "eachCell"
+      ? ["cellArguments", "eachCell"]
+      : [...new Set(asked.filter((each) => each.file === file).map(({ quantity }) => quantity))].sort();
   const imports = [
     'import type { About } from "../../arguments/about";',
-    'import { cellArguments, eachCell } from "../../arguments/eachCell";',
-    names("date") && `import { ${names("date")} } from "../../arguments/date";`,
-    names("quantity") && `import { ${names("quantity")} } from "../../arguments/quantity";`,
-    asked.some((each) => each.optional && each.name in defaults) && 'import { defaults } from "../../models/defaults";',
-  ].filter(Boolean);
+    ...files.map((file) => `import { ${names(file).join(", ")} } from "../../arguments/${file}";`),
+    ...(asked.some(({ optional, name: argument }) => optional && argument in defaults)
+      ? ['import { defaults } from "../../models/defaults";']
+      : []),
+  ];
   const first = asked[0]!;
   return `${imports.join("\n")}
 
@@ -74,15 +95,15 @@ ${asked.map(schemaOf).join("\n")}
  * What it answers, in one sentence.
  *
  * @customfunction ${id}
-${asked.map((each) => ` * @param ${each.optional ? `[${each.name}]` : each.name} What it is${unitOf(each)}`).join("\n")}
- * @returns What comes out${unitOf(first)}
+${asked.map((each) => ` * @param ${each.optional ? `[${each.name}]` : each.name} What it is${unitWords(each)}`).join("\n")}
+ * @returns What comes out${unitWords(first)}
  */
 export function ${name}(${asked.map((each) => `${each.name}${each.optional ? "?" : ""}: any[][]`).join(", ")}): any[][] {
   return eachCell(args, [${asked.map((each) => each.name).join(", ")}], (given) => given.${first.name});
 }
 
 export const about: About = {
-  gives: "${((first.from === "quantity" ? quantities : dates) as unknown as Record<string, { kind: string }>)[first.quantity]!.kind}",
+  gives: "${first.kind}",
   rule: "",
   range: "",
   source: "",

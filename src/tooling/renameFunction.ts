@@ -34,7 +34,6 @@ export function renameFunction(root: string, oldId: string, newId: string): stri
   const id = new RegExp(`(?<![A-Z0-9_])${oldId}(?![A-Z0-9_])`, "g");
   /** Not "hoursToFill as fillTime", which is a model's name. */
   const called = new RegExp(`\\b${oldName}\\b(?! as )`, "g");
-  const imported = new RegExp(`(functions/\\w+/|/)${oldName}(?=")`, "g");
   const importsIt = new RegExp(`from "[^"]*functions/\\w+/${oldName}"`);
   const changed: string[] = [];
   const files = [...["src", "tests"].flatMap((folder) => textFiles(path.join(root, folder)))];
@@ -50,8 +49,7 @@ export function renameFunction(root: string, oldId: string, newId: string): stri
         .map((line) =>
           /^\s*(?:import|export) .* from "/.test(line) && !importsIt.test(line) ? line : line.replace(called, newName),
         )
-        .join("\n")
-        .replace(imported, `$1${newName}`);
+        .join("\n");
     }
     if (text === before) continue;
     fs.writeFileSync(each, text);

@@ -1,6 +1,4 @@
-import fs from "node:fs";
-import { strFromU8, unzipSync } from "fflate";
-import { ScratchCopy, examplesScript } from "./scratchCopy";
+import { ScratchCopy } from "./scratchCopy";
 
 let copy: ScratchCopy;
 beforeAll(() => {
@@ -11,6 +9,7 @@ afterAll(() => copy.remove());
 
 /** Where a sentence speaks of the delay between switching on and liquid. */
 const ofTheDelay = /start.?delay|until liquid|liquid (?:accumulates|comes|appears)|switching on|L\/h/i;
+/** 3 h itself, and the 43 h that 60 L at 1.5 L/h take with it. */
 const staleNumber = /(?<![\d.,])(?:3|43) (?:h\b|hours|if omitted)|=3\]/;
 
 /** Sentences, not whole texts: a stale one is small. The trade's rule "2 to 3 h" is where the default comes from. */
@@ -20,10 +19,15 @@ const staleIn = (text: string): string[] =>
     .map((sentence) => sentence.replace(/2 to 3 h/g, "").replace(/\[warm_start_hours=3\]/g, ""))
     .filter((sentence) => ofTheDelay.test(sentence) && staleNumber.test(sentence));
 
-test("one edit of a default leaves nothing stale behind: words, help, README, samples, examples", () => {
+test("a stale sentence would be seen", () => {
+  expect(staleIn("The answer must follow: 3 h + litres / 1.5 L/h.")).not.toEqual([]);
+  expect(staleIn('="60 L at 1.5 L/h want 43 h. Yours: "&A1')).not.toEqual([]);
+  expect(staleIn("Hours from switching on until liquid accumulates [h], 3 if omitted")).not.toEqual([]);
+});
+
+test("one edit of a default leaves nothing stale behind: words, help, README, CONSTANTS, samples, examples", () => {
   const generated = copy.run("src/tooling/generate.ts");
-  expect(generated.err).toBe("");
-  expect(generated.code).toBe(0);
+  expect([generated.code, generated.err]).toEqual([0, ""]);
 
   const records = JSON.parse(copy.read("src/catalogue/generated/records.json")) as {
     id: string;
@@ -38,18 +42,14 @@ test("one edit of a default leaves nothing stale behind: words, help, README, sa
   expect(staleIn(copy.read("README.md"))).toEqual([]);
   expect(copy.read("README.md")).toContain("[start_delay=4]");
 
-  fs.writeFileSync(copy.file("tests", "examples.ts"), examplesScript);
-  const examples = copy.run("tests/examples.ts");
-  expect(examples.out).not.toContain("does not hold");
-  expect(Number(/held: (\d+)/.exec(examples.out)![1])).toBeGreaterThan(350);
+  const examples = copy.run("tests/tooling/everyExample.ts");
+  expect(examples.err).toBe("");
+  expect(examples.out).toMatch(/^computed: \d{3}\n$/);
 
-  const samples = copy.run("src/tooling/buildSamples.ts", "supply-plan", "quick-checks");
-  expect(samples.code).toBe(0);
-  for (const name of ["supply-plan", "quick-checks"]) {
-    const parts = unzipSync(fs.readFileSync(copy.file("samples", `${name}.xlsx`)));
-    const texts = Object.keys(parts)
-      .filter((part) => part.endsWith(".xml"))
-      .map((part) => strFromU8(parts[part]!).replace(/<[^>]+>/g, "\n"));
-    expect(texts.flatMap(staleIn)).toEqual([]);
-  }
-}, 180_000);
+  const texts = copy.run("tests/tooling/everyText.ts");
+  expect(texts.err).toBe("");
+  expect(texts.out).toContain("start_delay: 4 h: ");
+  expect(texts.out).toContain("60 L at 1.5 L/h want 44 h.");
+  expect(texts.out).toContain("4 h + litres / 1.5 L/h");
+  expect(staleIn(texts.out)).toEqual([]);
+}, 120_000);

@@ -5,6 +5,12 @@ import path from "node:path";
 
 const project = path.resolve(__dirname, "..", "..");
 
+export interface Ran {
+  code: number | null;
+  out: string;
+  err: string;
+}
+
 /** A copy of the project's sources in a folder of its own, with the packages of this one. */
 export class ScratchCopy {
   readonly root = fs.mkdtempSync(path.join(os.tmpdir(), "scratch-copy-"));
@@ -31,13 +37,24 @@ export class ScratchCopy {
     fs.writeFileSync(this.file(file), after);
   }
 
+  /** Paths of the texts in a folder, or of one text. */
+  texts(place: string): string[] {
+    if (!fs.statSync(this.file(place)).isDirectory()) return /\.(?:tsx?|json|md|html)$/.test(place) ? [place] : [];
+    return fs.readdirSync(this.file(place)).flatMap((name) => this.texts(`${place}/${name}`));
+  }
+
   /** Runs a TypeScript file of the copy; what it printed, and its exit code. */
-  run(script: string, ...words: string[]): { code: number | null; out: string; err: string } {
-    const { status, stdout, stderr } = spawnSync(
-      process.execPath,
-      [require.resolve("tsx/cli"), this.file(script), ...words],
-      { cwd: this.root, encoding: "utf8" },
-    );
+  run(script: string, ...words: string[]): Ran {
+    return this.node(require.resolve("tsx/cli"), this.file(script), ...words);
+  }
+
+  /** Runs test files of the copy, those tests whose name the pattern fits. */
+  test(pattern: string, ...files: string[]): Ran {
+    return this.node(require.resolve("jest/bin/jest"), "--watchman=false", "-i", "-t", pattern, ...files);
+  }
+
+  private node(...words: string[]): Ran {
+    const { status, stdout, stderr } = spawnSync(process.execPath, words, { cwd: this.root, encoding: "utf8" });
     return { code: status, out: stdout, err: stderr };
   }
 
@@ -45,28 +62,3 @@ export class ScratchCopy {
     fs.rmSync(this.root, { recursive: true, force: true });
   }
 }
-
-/** Recomputes every example of every function and prints the ones that do not hold, a line each. */
-export const examplesScript = `
-import { evaluateCall, parseConstantFormula } from "../src/catalogue/constantFormula";
-import { readCatalogue } from "../src/catalogue/readCatalogue";
-const found = readCatalogue();
-const calls = new Map(found.map((each) => [each.record.id, each.call]));
-const plain = (cell: any) => (cell && typeof cell === "object" && "basicValue" in cell ? cell.basicValue : cell);
-let held = 0;
-for (const { record } of found)
-  for (const example of record.examples) {
-    const result = evaluateCall(parseConstantFormula(example.formula), (id: string) => calls.get(id)) as any[][];
-    const wanted: any = example.result;
-    const same = (got: any, want: any) =>
-      typeof want === "number" ? Math.abs(plain(got) - want) <= (example.tolerance ?? Math.abs(want) * 1e-9 + 1e-12) : plain(got) === want;
-    const holds = Array.isArray(wanted)
-      ? wanted.every((line, row) => line.every((cell: any, column: number) => same(result[row]?.[column], cell)))
-      : typeof wanted === "object"
-        ? (result[0]![0] as any).message?.includes(wanted.words)
-        : same(result[0]![0], wanted);
-    if (holds) held++;
-    else console.log("does not hold: " + example.formula);
-  }
-console.log("held: " + held);
-`;
