@@ -65,6 +65,25 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
     expect(missing.map((argument) => `${argument.name}=${defaultWords(argument.default!)}`)).toEqual([]);
   });
 
+  it("has for each optional argument an example whose answer changes when it is left out, and a source for each value", () => {
+    const changes = (index: number): boolean =>
+      record.examples.some((example) => {
+        const made = parseConstantFormula(example.formula);
+        if (made.id !== record.id) return false;
+        const cells = argumentCells(made, callById);
+        if (cells[index] === undefined) return false;
+        const without = cells.map((each, at) => (at === index ? undefined : each));
+        return JSON.stringify(call(...cells)) !== JSON.stringify(call(...without));
+      });
+    const untold = record.arguments.filter((argument, index) => argument.optional && !changes(index));
+    expect(untold.map(({ name }) => name)).toEqual([]);
+    const unsourced = record.examples.filter(
+      ({ result, source, note }) =>
+        !(typeof result === "object" && !Array.isArray(result)) && source === undefined && note === undefined,
+    );
+    expect(unsourced.map(({ formula }) => formula)).toEqual([]);
+  });
+
   it("gives only results a cell can hold", () => {
     expect(
       call(...firstCells(read))

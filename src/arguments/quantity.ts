@@ -183,15 +183,15 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
   }
 
   atLeast(low: number): Quantity<T> {
-    return this.limited(low, Number.MAX_VALUE, `${formatNumber(low)}${this.unitWords} or more`, [low]);
+    return this.limited(low, Number.MAX_VALUE, `${quoteNumber(low)}${this.unitWords} or more`, [low]);
   }
 
   atMost(high: number): Quantity<T> {
-    return this.limited(-Number.MAX_VALUE, high, `${formatNumber(high)}${this.unitWords} or less`, [high]);
+    return this.limited(-Number.MAX_VALUE, high, `${quoteNumber(high)}${this.unitWords} or less`, [high]);
   }
 
   between(low: number, high: number): Quantity<T> {
-    return this.limited(low, high, `between ${formatNumber(low)} and ${formatNumber(high)}${this.unitWords}`, [
+    return this.limited(low, high, `between ${quoteNumber(low)} and ${quoteNumber(high)}${this.unitWords}`, [
       low,
       high,
     ]);
@@ -202,7 +202,7 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
     return this.limited(
       low,
       justBelow(high),
-      `from ${formatNumber(low)} to under ${formatNumber(high)}${this.unitWords}`,
+      `from ${quoteNumber(low)} to under ${quoteNumber(high)}${this.unitWords}`,
       [low],
     );
   }
@@ -212,7 +212,7 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
     return this.limited(
       justAbove(low),
       high,
-      `above ${formatNumber(low)} and at most ${formatNumber(high)}${this.unitWords}`,
+      `above ${quoteNumber(low)} and at most ${quoteNumber(high)}${this.unitWords}`,
       [high],
     );
   }
@@ -222,7 +222,7 @@ export class Quantity<T extends number | undefined = number> implements CellArgu
     return this.limited(
       justAbove(low),
       justBelow(high),
-      `above ${formatNumber(low)} and under ${formatNumber(high)}${this.unitWords}`,
+      `above ${quoteNumber(low)} and under ${quoteNumber(high)}${this.unitWords}`,
     );
   }
 

@@ -49,6 +49,7 @@ export const about: About = {
         ["opening", "made", "received", "drawn", "boil-off", "vented", "closing", "short", "balance"],
         [30, 55, 20, 45, 0, 0, 60, 0, 0],
       ],
+      source: "9 + 36 + 10 made, 20 received, 3 × 15 drawn; 30 + 55 + 20 = 45 + 60",
     },
     {
       formula:

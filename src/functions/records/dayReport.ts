@@ -64,6 +64,7 @@ export const about: About = {
         ["held back", 1, "L"],
         ["room", 60, "L"],
       ],
+      source: "The second row of the table",
     },
     {
       formula: '=OXYGEN.DAY_REPORT("2026-04-02",{"2026-03-01",30,9,0,15,0,0,24,0,0,60})',
