@@ -6,7 +6,7 @@ import { emptyDays, litres, litresPerDay } from "./quantity";
 export const holdingArguments = {
   level: litres,
   capacity: litres.positive(),
-  daily_draw: litresPerDay.default(defaults.daily_draw),
+  daily_draw: litresPerDay.as("gross liquid a day").default(defaults.daily_draw),
   empty_days: emptyDays.default(defaults.empty_days),
   daily_made: litresPerDay.default(defaults.daily_made),
 };

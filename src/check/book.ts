@@ -82,12 +82,23 @@ export class Book {
     workbook.names.forEach((meaning, name) => this.names.set(name.toLowerCase(), expressionOf(meaning)));
   }
 
+  /** Names of sheets are alike in any case; most are asked for as they stand. */
+  private readonly lowered = new Map<string, string>();
+
+  private lower(sheet: string): string {
+    const known = this.lowered.get(sheet);
+    if (known !== undefined) return known;
+    const lower = sheet.toLowerCase();
+    this.lowered.set(sheet, lower);
+    return lower;
+  }
+
   private keyOf({ sheet, row, column }: Place): string {
-    return `${sheet.toLowerCase()}!${row},${column}`;
+    return `${this.lower(sheet)}!${row},${column}`;
   }
 
   sheet(name: string): CheckedSheet | undefined {
-    return this.sheets.get(name.toLowerCase())?.sheet;
+    return this.sheets.get(this.lower(name))?.sheet;
   }
 
   placeOf(sheet: string, address: string): Place {
@@ -118,7 +129,7 @@ export class Book {
   /** The area a reference covers, a spill's whole area where it asks for that; cut to the filled part of the sheet. */
   areaOf(reference: Reference, home: string): (Reference & { readonly sheet: string }) | undefined {
     const sheet = reference.sheet ?? home;
-    const index = this.sheets.get(sheet.toLowerCase());
+    const index = this.sheets.get(this.lower(sheet));
     if (!index) return undefined;
     if (reference.spill) {
       const anchor = this.formulaAt({ sheet, row: reference.top, column: reference.left });
@@ -135,7 +146,7 @@ export class Book {
 
   /** Filled cells of an area, with their places. */
   filledIn(area: Reference & { readonly sheet: string }): (Place & { readonly cell: CheckedCell })[] {
-    const index = this.sheets.get(area.sheet.toLowerCase());
+    const index = this.sheets.get(this.lower(area.sheet));
     if (!index) return [];
     const found: (Place & { readonly cell: CheckedCell })[] = [];
     for (let column = area.left; column <= area.right; column++) {

@@ -11,14 +11,15 @@ export interface Confusion {
 const dangerous: readonly (readonly [given: string, wanted: string, why: string])[] = [
   ["gas", "liquid", "a litre of liquid is about 860 litres of gas"],
   ["liquid", "gas", "a litre of liquid is about 860 litres of gas"],
-  ["gas a day", "liquid a day", "a litre of liquid is about 860 litres of gas"],
-  ["liquid a day", "gas a day", "a litre of liquid is about 860 litres of gas"],
   ["gas flow", "make rate", "one is gas a minute, the other liquid an hour"],
   ["make rate", "gas flow", "one is liquid an hour, the other gas a minute"],
   ["gas", "water volume", "the content of a cylinder is many times its water volume"],
   ["absolute pressure", "gauge pressure", "they differ by 1.01325 bar, and here in their unit too"],
   ["gauge pressure", "absolute pressure", "they differ by 1.01325 bar, and here in their unit too"],
 ];
+
+/** A day's amount and an amount may stand for each other: a row of a plan is a day, and a day's need is drawn as one. */
+const withoutDay = (group: string): string => group.replace(/ a day$/, "");
 
 /** What goes wrong when a number of one kind is used as another, or undefined when nothing does. */
 export function confusionOf(given: Kind, wanted: Kind): Confusion | undefined {
@@ -34,6 +35,9 @@ export function confusionOf(given: Kind, wanted: Kind): Confusion | undefined {
       return { severity: "danger", why: "what must carry the worst hour is not sized by the mean" };
     return undefined;
   }
-  const known = dangerous.filter(([one, other]) => one === from && other === to)[0];
+  if (withoutDay(from) === withoutDay(to) && /^(?:liquid|gas|fuel)/.test(from)) return undefined;
+  const known = dangerous.filter(
+    ([one, other]) => (one === from && other === to) || (one === withoutDay(from) && other === withoutDay(to)),
+  )[0];
   return known ? { severity: "danger", why: known[2] } : { severity: "wrong", why: "" };
 }

@@ -24,19 +24,35 @@ export interface GivenArgument {
   readonly argument: ArgumentRecord;
   /** Undefined where it is left out. */
   readonly expression: Expression | undefined;
+  /** The call stands behind a condition, which may keep it from being reached. */
+  readonly isConditional: boolean;
+}
+
+/** Calls that stand in a branch of IF, IFS or SWITCH, or behind one of LET's names that may. */
+function conditionalCalls(expression: Expression, found = new Set<Expression>(), inside = false): Set<Expression> {
+  if (expression.kind === "call") {
+    if (inside) found.add(expression);
+    const branches = /^(?:IF|IFS|SWITCH|CHOOSE|LET|LAMBDA|MAP|BYROW)$/.test(expression.name);
+    expression.args.forEach((argument, index) => conditionalCalls(argument, found, inside || (branches && index > 0)));
+  } else if (expression.kind === "operation") {
+    for (const side of expression.sides) conditionalCalls(side, found, inside);
+  }
+  return found;
 }
 
 /** Every argument of every OXYGEN call of the workbook, those left out too. */
 export function givenArguments({ book, tracer }: Context): GivenArgument[] {
   const found: GivenArgument[] = [];
   for (const formula of book.formulas) {
+    const conditional = conditionalCalls(formula.expression);
     for (const part of formula.parts) {
       if (part.kind !== "call") continue;
       const record = tracer.record(part.name);
       if (!record) continue;
       record.arguments.forEach((argument, index) => {
         const given = part.args[index];
-        found.push({ formula, record, argument, expression: given?.kind === "omitted" ? undefined : given });
+        const expression = given?.kind === "omitted" ? undefined : given;
+        found.push({ formula, record, argument, expression, isConditional: conditional.has(part) });
       });
     }
   }

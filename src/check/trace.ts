@@ -30,6 +30,8 @@ export class Tracer {
   private readonly records: ReadonlyMap<string, FunctionRecord>;
   private readonly known = new Map<FormulaCell, Traced>();
   private readonly areas = new Map<string, Traced>();
+  /** Columns by their top, down to a row: a longer one goes on from there. */
+  private readonly columns = new Map<string, { bottom: number; kind: Kind | undefined; followed: boolean }>();
   private readonly underWay = new Set<FormulaCell>();
 
   constructor(
@@ -55,6 +57,20 @@ export class Tracer {
     return traced;
   }
 
+  /** What the names declared by LET inside a formula stand for. */
+  locals(cell: FormulaCell): ReadonlyMap<string, Traced> {
+    const found = new Map<string, Traced>();
+    for (const part of cell.parts) {
+      if (part.kind !== "call" || part.name !== "LET") continue;
+      for (let index = 0; index + 1 < part.args.length; index += 2) {
+        const local = part.args[index]!;
+        if (local.kind === "name")
+          found.set(local.name.toLowerCase(), this.expression(part.args[index + 1]!, cell.sheet, found));
+      }
+    }
+    return found;
+  }
+
   /** The kind of one cell, by its own formula or the one that fills it. */
   cell(place: Place): Kind | undefined {
     const own = this.book.formulaAt(place);
@@ -66,27 +82,40 @@ export class Tracer {
     return place.row === from.row ? undefined : traced.columns[place.column - from.column];
   }
 
+  /** The one kind of a column's numbers; undefined where one of them is not known or differs. */
+  private column(area: Reference & { readonly sheet: string }): Kind | undefined {
+    const key = `${area.sheet}!${area.top},${area.left}`;
+    const known = this.columns.get(key);
+    const goesOn = known !== undefined && known.bottom <= area.bottom;
+    let kind = goesOn ? known.kind : undefined;
+    let followed = goesOn ? known.followed : true;
+    if (followed) {
+      for (const each of this.book.filledIn(goesOn ? { ...area, top: known.bottom + 1 } : area)) {
+        if (typeof each.cell.value === "string" && each.cell.formula === undefined) continue;
+        const own = this.cell(each);
+        if (own === undefined && each.row === this.book.spillOver(each)?.row) continue;
+        followed = own !== undefined && (kind === undefined || kind === own);
+        if (!followed) break;
+        kind = own;
+      }
+    }
+    this.columns.set(key, { bottom: area.bottom, kind, followed });
+    return followed ? kind : undefined;
+  }
+
   private area(reference: Reference, home: string): Traced {
+    if (reference.spill) {
+      const place = { sheet: reference.sheet ?? home, row: reference.top, column: reference.left };
+      const anchor = this.book.formulaAt(place);
+      return anchor && this.formula(anchor);
+    }
     const area = this.book.areaOf(reference, home);
     if (!area) return undefined;
     const key = `${area.sheet}!${area.top},${area.left},${area.bottom},${area.right}`;
     if (this.areas.has(key)) return this.areas.get(key);
     const columns: (Kind | undefined)[] = [];
-    for (let column = area.left; column <= area.right; column++) {
-      let kind: Kind | undefined;
-      let followed = true;
-      for (const each of this.book.filledIn({ ...area, left: column, right: column })) {
-        if (typeof each.cell.value === "string" && each.cell.formula === undefined) continue;
-        const own = this.cell(each);
-        if (own === undefined && each.row === this.book.spillOver(each)?.row) continue;
-        if (own === undefined || (kind !== undefined && kind !== own)) {
-          followed = false;
-          break;
-        }
-        kind = own;
-      }
-      columns.push(followed ? kind : undefined);
-    }
+    for (let column = area.left; column <= area.right; column++)
+      columns.push(this.column({ ...area, left: column, right: column }));
     const traced: Traced = columns.length === 1 ? of(columns[0]) : columns.some(Boolean) ? { columns } : undefined;
     this.areas.set(key, traced);
     return traced;

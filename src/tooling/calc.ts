@@ -4,8 +4,11 @@ import path from "node:path";
 import { parseArgs } from "node:util";
 import { workerData } from "node:worker_threads";
 import { placesIn, rangeOf, addressOf } from "../cells/addresses";
+import { checkWorkbook } from "../check/checkWorkbook";
+import { notesSheet } from "../check/setAside";
 import { CalculationTooLong, type CalculationLimits } from "../engine/calculateSession";
 import { cellJson, cellText } from "../engine/cellText";
+import { checkedWorkbook } from "../engine/checkedWorkbook";
 import { compareWithSaved, isSameValue } from "../engine/compareWithSaved";
 import { createEngine, UntracedCircle } from "../engine/engine";
 import { isEngineError, type EngineValue } from "../engine/engineValue";
@@ -14,6 +17,7 @@ import { mostAllowed, UnusableWorkbook } from "../engine/file/unusableWorkbook";
 import { valuesOnly, withChanges } from "../engine/file/writeWorkbook";
 import type { EngineFunction } from "../engine/oxygenFunction";
 import { recalculate, type Recalculated } from "../engine/recalculate";
+import type { SheetInput } from "../engine/workbookInput";
 import { shownValues } from "../engine/shownValues";
 import {
   changeInputs,
@@ -36,6 +40,8 @@ With a workbook:
   --set "Inputs!B8=300"     changes an input first; --set Name=value too; may be given again and again
                             (a number, TRUE, 2026-03-24, "a text", or nothing for a blank; entry rules are not checked)
   --print "Summary!A5"      prints these cells alone; an area or --print Name too; may be given again and again
+  --check                   looks for numbers that are not what they are used as: gas as liquid, net as gross, another
+                            unit in a label, a blank, a range that stops short, a hidden error; a line each
   --save copy.xlsx          writes a copy with formulas, the new inputs and results; all else as in the workbook
   --values plain.xlsx       writes a copy with values in place of formulas, for people without the add-in
   --force                   lets --save and --values overwrite; the workbook that is read is never overwritten
@@ -47,7 +53,7 @@ With a workbook:
 Where the shell spoils quotation marks inside a formula (Windows), put the formula in a file and use --file.
 A workbook may hold ${mostAllowed.cells.toLocaleString("en-US")} cells, ${mostAllowed.formulas.toLocaleString("en-US")} of them formulas, in ${mostAllowed.bytes / 1024 / 1024} MB unpacked.
 Exit code: 0 every formula has a value (a workbook: as saved; with --set or --print: no error in what is printed);
-1 some is an error, differs, depends on itself or can't be calculated here; 2 misuse, or a file that can't be used.
+1 something was found with --check; some is an error, differs, depends on itself or can't be calculated here; 2 misuse, or a file that can't be used.
 `;
 
 /** Where the command writes, so that tests can listen. */
@@ -237,6 +243,30 @@ const targetsOf = (saved: SavedWorkbook, asked: readonly string[]): CellTarget[]
     return target;
   });
 
+const severityWords = { danger: "DANGER", wrong: "wrong", look: "look" } as const;
+
+/** A line a finding: the gravest first. */
+const printFindings = async (
+  saved: SavedWorkbook,
+  { computed }: Recalculated,
+  inputs: readonly SheetInput[],
+  { options, output }: Run,
+): Promise<number> => {
+  const { catalogue } = await import("../catalogue/catalogue");
+  const { findings, setAside, formulas } = checkWorkbook(checkedWorkbook(saved, computed, inputs), catalogue);
+  for (const finding of findings) {
+    const { sheet, cell, rule, severity, words } = finding;
+    output.out(
+      options.json ? JSON.stringify(finding) : `${severityWords[severity]}\t${sheet}!${cell}\t${rule}: ${words}`,
+    );
+  }
+  const aside = setAside.length > 0 ? `; ${setAside.length} set aside on the sheet ${notesSheet}` : "";
+  (options.json ? output.err : output.out)(
+    `${count(findings.length, "finding", "findings")} in ${count(formulas, "formula", "formulas")}${aside}`,
+  );
+  return findings.length > 0 ? 1 : 0;
+};
+
 const recompute = async (file: string, run: Run): Promise<number> => {
   const { options, output, functions } = run;
   const copies = checkCopies(file, options);
@@ -268,8 +298,11 @@ const recompute = async (file: string, run: Run): Promise<number> => {
   }
   writeCopies(copies, saved, inputs, recalculated, options.force ?? false);
   const shown = shownValues(saved, inputs.entries, recalculated.computed);
-  const code =
-    targets.length > 0 ? printCells(targets, shown, run) : printFormulas(saved, recalculated, settings.length > 0, run);
+  const code = options.check
+    ? await printFindings(saved, recalculated, inputs.sheets, run)
+    : targets.length > 0
+      ? printCells(targets, shown, run)
+      : printFormulas(saved, recalculated, settings.length > 0, run);
   const words = warnings(recalculated);
   for (const line of words) output.err(line);
   return words.length > 0 ? 1 : code;
@@ -297,7 +330,7 @@ export const calc = async (
       if (hasMore) throw new Misuse("give one workbook and no formulas beside it", true);
       return await recompute(file, { options, output, functions: await source() });
     }
-    const needing = (["values", "save", "set", "print", "force", "seconds"] as const).find(
+    const needing = (["values", "save", "set", "print", "check", "force", "seconds"] as const).find(
       (name) => options[name] !== undefined,
     );
     if (needing) throw new Misuse(`--${needing} needs a workbook`, true);
@@ -327,6 +360,7 @@ const parse = (argv: readonly string[]) => {
       options: {
         file: { type: "string" },
         json: { type: "boolean" },
+        check: { type: "boolean" },
         set: { type: "string", multiple: true },
         print: { type: "string", multiple: true },
         save: { type: "string" },

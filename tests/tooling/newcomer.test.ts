@@ -50,7 +50,7 @@ test("both go through generate, the old name is gone and the tests are green", (
   copy.change(
     made,
     /examples: \[.*\]/,
-    'examples: [{ formula: "=OXYGEN.REST_HOURS(30,60,5)", result: 60 }, { formula: "=OXYGEN.REST_HOURS(30,60)", result: 12 * defaults.empty_days.value }]',
+    'examples: [{ formula: "=OXYGEN.REST_HOURS(30,60,5)", result: 60, source: "24 × 5 / 2" }, { formula: "=OXYGEN.REST_HOURS(30,60)", result: 12 * defaults.empty_days.value, source: "half of the days" }]',
   );
   copy.change(madeTest, "restHours([[1]], [[1]])", "restHours([[30]], [[60]], [[5]])");
   copy.change(madeTest, "Number.NaN", "60");

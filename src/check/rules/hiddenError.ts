@@ -6,7 +6,8 @@ import type { Book, FormulaCell } from "../book";
 
 const name = "hidden error";
 
-const reassuring = /^\s*(?:ok(?:ay)?|safe|fine|good|none|no|covered|enough|all well|nothing short|not yet|yes)\b/i;
+const reassuring =
+  /^\s*(?:(?:ok(?:ay)?|safe|fine|good|covered|enough|all well|nothing short|not yet)\b|(?:none|no|yes)\s*$)/i;
 
 const calms = (value: Expression): string | undefined => {
   if (value.kind === "number" && value.value === 0) return "0";
@@ -46,7 +47,8 @@ export const hiddenError: Rule = {
               ? [test.args[0], part.args[1]]
               : [undefined, undefined];
         if (!tried || !instead) continue;
-        const calm = calms(instead);
+        // A FALSE inside a condition is no answer that anybody reads.
+        const calm = instead.kind === "truth" && part !== formula.expression ? undefined : calms(instead);
         if (calm === undefined || !dependsOnOwn(book, tried, formula)) continue;
         found.push(
           finding(

@@ -23,19 +23,25 @@ const plain = (text: string): string =>
     .replace(/\s+/g, " ")
     .trim();
 
-/** Inputs by what they are called: labelled numbers and names that stand for one cell. */
-function inputsOf({ book }: Context): Map<string, Place & { readonly value: number }> {
-  const inputs = new Map<string, Place & { readonly value: number }>();
+type Input = Place & { readonly value: number };
+
+/**
+ * Inputs by what they are called: labelled numbers and names that stand for one cell. A word that labels several numbers
+ * is no name of one input.
+ */
+function inputsOf({ book }: Context): Map<string, Input> {
+  const inputs = new Map<string, Input | "several">();
+  const add = (called: string, input: Input): void => {
+    const known = inputs.get(called);
+    inputs.set(called, known === undefined || (known !== "several" && known.value === input.value) ? input : "several");
+  };
   for (const sheet of book.workbook.sheets) {
     sheet.cells.forEach((cell, address) => {
       if (cell.formula !== undefined || typeof cell.value !== "number") return;
       const place = book.placeOf(sheet.name, address);
       if (book.spillOver(place)) return;
       const label = labelOf(book, place);
-      if (label) {
-        const called = plain(label.text);
-        if (!inputs.has(called)) inputs.set(called, { ...place, value: cell.value });
-      }
+      if (label) add(plain(label.text), { ...place, value: cell.value });
     });
   }
   book.workbook.names.forEach((_, defined) => {
@@ -43,9 +49,13 @@ function inputsOf({ book }: Context): Map<string, Place & { readonly value: numb
     if (meaning?.kind !== "reference" || meaning.sheet === undefined) return;
     const place = { sheet: meaning.sheet, row: meaning.top, column: meaning.left };
     const value = book.cell(place)?.value;
-    if (typeof value === "number") inputs.set(plain(defined), { ...place, value });
+    if (typeof value === "number") add(plain(defined), { ...place, value });
   });
-  return inputs;
+  const found = new Map<string, Input>();
+  inputs.forEach((input, called) => {
+    if (input !== "several") found.set(called, input);
+  });
+  return found;
 }
 
 export const ignoredInput: Rule = {
@@ -57,15 +67,15 @@ export const ignoredInput: Rule = {
     for (const { formula, record, argument, expression } of givenArguments(context)) {
       const { default: standard } = argument;
       if (expression !== undefined || typeof standard !== "number") continue;
-      // A neutral 0 or 1 under a general name ("level", "plants") is left out on purpose as often as not.
-      if ((standard === 0 || standard === 1) && alsoCalled[argument.name] === undefined) continue;
+      // A general word ("level", "pressure", "plants") names many numbers besides this argument.
+      if (argument.name.indexOf("_") < 0) continue;
       const called = [plain(argument.name), ...(alsoCalled[argument.name] ?? [])];
       const input = called.map((each) => inputs.get(each)).filter((each) => each !== undefined)[0];
-      if (!input) continue;
+      if (!input || input.value === standard) continue;
       found.push(
         finding(
           name,
-          input.value === standard ? "look" : "danger",
+          "danger",
           formula,
           `${record.id} leaves ${argument.name} out and takes ${standard}, although the workbook holds ${input.value} under that name`,
           [input],

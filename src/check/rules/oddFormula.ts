@@ -54,8 +54,8 @@ function shapeOf({ formula, row, column }: FormulaCell): Shape {
   return { skeleton: write(parseFormula(formula)), operands };
 }
 
-const same = (one: Shape, other: Shape): boolean =>
-  one.skeleton === other.skeleton && one.operands.join("|") === other.operands.join("|");
+const keyOf = ({ skeleton, operands }: Shape): string => `${skeleton}|${operands.join("|")}`;
+const same = (one: Shape, other: Shape): boolean => keyOf(one) === keyOf(other);
 
 const isTypedNumber = (operand: string): boolean => /^(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/.test(operand);
 
@@ -105,21 +105,25 @@ export const oddFormula: Rule = {
     for (const run of runsOf(book.formulas, false)) for (const each of run) across.set(each, run);
     for (const down of [true, false]) {
       for (const run of runsOf(book.formulas, down)) {
+        const keys = run.map((each) => keyOf(shape(each)));
+        const times = new Map<string, number>();
+        for (const key of keys) times.set(key, (times.get(key) ?? 0) + 1);
+        const usualKey = keys.reduce((most, key) => (times.get(key)! > times.get(most)! ? key : most), keys[0]!);
+        // Nearly all must be alike, so that there is a way in which the others are odd.
+        if (times.get(usualKey)! < Math.max(3, 0.8 * (run.length - 1))) continue;
+        const usual = shape(run[keys.indexOf(usualKey)]!);
         for (let at = 0; at < run.length; at++) {
           const each = run[at]!;
-          if (said.has(each)) continue;
+          if (keys[at] === usualKey || times.get(keys[at]!)! > 1 || said.has(each)) continue;
           const own = shape(each);
-          const others = run.filter((other) => other !== each);
-          const usual = shape(others[Math.floor(others.length / 2)]!);
-          const alike = others.filter((other) => same(shape(other), usual)).length;
-          if (same(own, usual) || alike < others.length) continue;
           // A column whose rows differ from the column but are alike across is read across.
           if (down) {
             const row = across.get(each);
             if (row && row.filter((other) => other !== each && same(shape(other), own)).length >= 2) continue;
-          } else if (run.length < shortestRun + 1) continue;
-          // The first or last formula of a run is often an opening or a total of another form.
-          if ((at === 0 || at === run.length - 1) && own.skeleton !== usual.skeleton) continue;
+          } else if (run.length < shortestRun + 1 || own.skeleton !== usual.skeleton) continue;
+          // The first or last formula of a run is often an opening, a heading or a total of another form.
+          if ((at === 0 || at === run.length - 1) && (own.skeleton !== usual.skeleton || own.skeleton === "?"))
+            continue;
           said.add(each);
           const neighbour = run[at === 0 ? 1 : at - 1]!;
           const differing =
@@ -136,7 +140,7 @@ export const oddFormula: Rule = {
               each,
               typed
                 ? `has the number ${differing[0]![0]} typed in where its neighbours use a cell`
-                : `has another formula than the ${others.length} beside it`,
+                : `has another formula than the ${times.get(usualKey)!} beside it`,
               [neighbour],
             ),
           );

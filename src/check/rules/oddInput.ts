@@ -17,7 +17,7 @@ export const oddInput: Rule = {
   find(context) {
     const { book } = context;
     const found: Finding[] = [];
-    for (const { formula, record, argument, expression } of givenArguments(context)) {
+    for (const { formula, record, argument, expression, isConditional } of givenArguments(context)) {
       if (takesAnything.has(record.id)) continue;
       const reference = referenceIn(book, expression);
       if (!reference) continue;
@@ -29,7 +29,7 @@ export const oddInput: Rule = {
       const cells = book.filledIn(area);
       if (single && cells.length === 0) {
         const place = { sheet, row: reference.top, column: reference.left };
-        if (book.spillOver(place)) continue;
+        if (book.spillOver(place) || isConditional) continue;
         found.push(
           finding(name, "danger", formula, `${wanted} points at a blank cell; some Excels take it for 0`, [place]),
         );

@@ -1,5 +1,5 @@
 import { argumentName, finding, givenArguments, referenceIn, type Rule } from "../rule";
-import { unitsNamed } from "../labels";
+import { measureAlike, unitsNamed } from "../labels";
 import type { Finding } from "../workbook";
 
 const name = "other unit";
@@ -34,7 +34,7 @@ export const otherUnit: Rule = {
           (isPercentFormat(first.cell.format) || Number(first.cell.value) > 1)
         )
           continue;
-        if (named.unit === "%" && unit !== "fraction") continue;
+        if (!measureAlike(named.unit, unit)) continue;
         const key = `${formula.sheet}!${formula.address} ${argument.name}`;
         if (said.has(key)) continue;
         said.add(key);

@@ -22,6 +22,7 @@ function handled(book: Book): Set<string> {
         if (argument.kind !== "reference") continue;
         const area = book.areaOf(argument, formula.sheet);
         if (!area) continue;
+        if (area.bottom - area.top > 10000) continue;
         for (const each of book.filledIn(area)) asked.add(`${each.sheet.toLowerCase()}!${each.row},${each.column}`);
       }
     }

@@ -15,7 +15,8 @@ export const slowCalls: Rule = {
   looksFor: "A column of single calls where one formula would spill, and chains of calls more than five deep.",
   find({ book }) {
     const depths = new Map<FormulaCell, number>();
-    const areas = new Map<string, number>();
+    /** The deepest cell of an area by its top and sides, down to a row: a longer one goes on from there. */
+    const areas = new Map<string, { readonly bottom: number; readonly deep: number }>();
     const ownCall = (formula: FormulaCell): boolean =>
       formula.parts.some((part) => part.kind === "call" && ownId(part.name) !== undefined);
 
@@ -27,16 +28,15 @@ export const slowCalls: Rule = {
       for (const reference of book.referencesIn(formula)) {
         const area = book.areaOf(reference, formula.sheet);
         if (!area) continue;
-        const key = `${area.sheet}!${area.top},${area.left},${area.bottom},${area.right}`;
-        let deep = areas.get(key);
-        if (deep === undefined) {
-          deep = 0;
-          for (const each of book.filledIn(area)) {
-            const from = book.formulaAt(each) ?? book.spillOver(each);
-            if (from && from !== formula) deep = Math.max(deep, depth(from));
-          }
-          areas.set(key, deep);
+        const key = `${area.sheet}!${area.top},${area.left},${area.right}`;
+        const known = areas.get(key);
+        const goesOn = known !== undefined && known.bottom <= area.bottom;
+        let deep = goesOn ? known.deep : 0;
+        for (const each of book.filledIn(goesOn ? { ...area, top: known.bottom + 1 } : area)) {
+          const from = book.formulaAt(each) ?? book.spillOver(each);
+          if (from && from !== formula) deep = Math.max(deep, depth(from));
         }
+        areas.set(key, { bottom: area.bottom, deep });
         below = Math.max(below, deep);
       }
       const own = below + (ownCall(formula) ? 1 : 0);

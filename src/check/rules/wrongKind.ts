@@ -11,8 +11,9 @@ const name = "wrong kind";
 function mixedSums({ book, tracer }: Context): Finding[] {
   const found: Finding[] = [];
   for (const formula of book.formulas) {
+    const locals = tracer.locals(formula);
     const kindOf = (side: Expression): Kind | undefined => {
-      const traced = tracer.expression(side, formula.sheet, new Map());
+      const traced = tracer.expression(side, formula.sheet, locals);
       return traced && "kind" in traced ? traced.kind : undefined;
     };
     for (const part of formula.parts) {
@@ -65,7 +66,7 @@ export const wrongKind: Rule = {
     const argumentsGiven = givenArguments(context);
     for (const given of argumentsGiven) {
       if (!given.expression) continue;
-      const traced = tracer.expression(given.expression, given.formula.sheet, new Map());
+      const traced = tracer.expression(given.expression, given.formula.sheet, tracer.locals(given.formula));
       if (!traced) continue;
       const reference = referenceIn(book, given.expression);
       const related = reference

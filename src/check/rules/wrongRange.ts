@@ -65,7 +65,8 @@ export const wrongRange: Rule = {
           if (said.has(key)) continue;
           const last = { sheet: area.sheet, row: area.bottom, column: area.left };
           const below = { ...last, row: last.row + 1 };
-          if (book.spillOver(last)) continue;
+          // A running total ends at its own row.
+          if (book.spillOver(last) || (area.sheet === formula.sheet && area.bottom === formula.row)) continue;
           if (isNumber(context, last) && isTotal(context, last)) {
             said.add(key);
             found.push(

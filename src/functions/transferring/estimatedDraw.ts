@@ -11,7 +11,7 @@ import { exceeds } from "../../models/exceeds";
 import { coolDownLoss, estimatedDraw as drawFor } from "../../models/metals";
 
 export const args = cellArguments({
-  net_fill: litres,
+  net_fill: litres.as("net liquid"),
   from_pressure: liquidGauge,
   metal_mass: kilograms,
   metal: metalWord,

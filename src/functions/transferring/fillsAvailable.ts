@@ -7,7 +7,7 @@ import { fillsAvailable as fillsFrom } from "../../models/transferring";
 
 export const args = cellArguments({
   level: litres,
-  fill_each: litres.positive(),
+  fill_each: litres.positive().as("net liquid"),
   keep: litres.default(defaults.keep),
   draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
 });

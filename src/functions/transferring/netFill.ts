@@ -6,7 +6,7 @@ import { drawRatioOfPortables } from "../../arguments/whereCautionEnds";
 import { netFill as fillFrom } from "../../models/transferring";
 
 export const args = cellArguments({
-  gross_draw: litres,
+  gross_draw: litres.as("gross liquid"),
   draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
 });
 

@@ -6,7 +6,7 @@ import { drawRatioOfPortables } from "../../arguments/whereCautionEnds";
 import { transferLoss as lossOf } from "../../models/transferring";
 
 export const args = cellArguments({
-  net_fill: litres,
+  net_fill: litres.as("net liquid"),
   draw_ratio: number.atLeast(1).default(defaults.draw_ratio),
 });
 
