@@ -1,10 +1,7 @@
 const fs = require("node:fs");
 const path = require("node:path");
-const CopyPlugin = require("copy-webpack-plugin");
 const { strFromU8, unzipSync } = require("fflate");
-const HtmlPlugin = require("html-webpack-plugin");
-const CssPlugin = require("mini-css-extract-plugin");
-const { DefinePlugin, IgnorePlugin, ProvidePlugin } = require("webpack");
+const { CopyPlugin, DefinePlugin, IgnorePlugin, ProvidePlugin } = require("webpack");
 const policies = require("./src/server/contentSecurityPolicy.json");
 const { BundledLicences } = require("./src/tooling/bundledLicences");
 const { CompileDown } = require("./src/tooling/compileDown");
@@ -16,6 +13,19 @@ const officeFiles = path.dirname(require.resolve("@microsoft/office-js/dist/offi
 const { host: developmentHost } = require("./src/catalogue/developmentHost.json");
 const host = (process.env.OXYGEN_HOST || developmentHost).replace(/\/+$/, "");
 const onHost = (content) => content.toString().split(developmentHost).join(host);
+
+/** A page as it stands, with what is to be filled in between double braces. */
+const pageFile = (from, parameters = {}) => ({
+  from,
+  filename: "[name][ext]",
+  transform: (content) => {
+    const values = { policy: policies[path.parse(from).name] || policies.default, ...parameters };
+    return content.toString().replace(/\{\{(\w+)\}\}/g, (_, name) => {
+      if (values[name] === undefined) throw new Error(`${from}: nothing to fill in for ${name}`);
+      return values[name];
+    });
+  },
+});
 
 const compiled = (target) => ({
   loader: "swc-loader",
@@ -29,7 +39,7 @@ const common = {
   mode: "production",
   devtool: false,
   context: __dirname,
-  output: { path: dist, filename: "[name].js", chunkFilename: "[name].js" },
+  output: { path: dist, filename: "[name].js", chunkFilename: "[name].js", cssFilename: "[name].css" },
   resolve: { extensions: [".ts", ".tsx", ".mjs", ".js", ".json"] },
   performance: { hints: false },
   stats: "errors-warnings",
@@ -55,11 +65,11 @@ const functionsScript = {
     new ProvidePlugin({ globalThis: [path.join(__dirname, "src/excel/noGlobal.ts"), "noGlobal"] }),
     new BundledLicences(),
     new DefinePlugin({ OXYGEN_PROGRAM: JSON.stringify("Microsoft 365") }),
-    plainPage("functions.html", "./src/excel/functions.html"),
     new CopyPlugin({
       patterns: [
+        pageFile("src/excel/functions.html"),
         { from: "src/catalogue/generated/functions.json", transform: onHost },
-        { from: "manifest/*.{xml,json}", to: "[name][ext]", transform: onHost },
+        { from: "manifest/*.{xml,json}", filename: "[name][ext]", transform: onHost },
         { from: "manifest/icons", to: "icons" },
         { from: path.join(officeFiles, "..", "LICENSE.md"), to: "office", info: { minimized: true } },
         // What Excel loads of Microsoft's library, from this host instead of Microsoft's: nothing leaves the network.
@@ -75,21 +85,16 @@ const functionsScript = {
   ],
 };
 
-/** A page with nothing bundled for it. */
-function plainPage(filename, template) {
-  return new HtmlPlugin({ filename, template, inject: false, templateParameters: { policy: policies.default } });
-}
-
 /** The order in which a newcomer wants the samples, the first one opened; others follow by name. */
 const reading = ["supply-plan", "quick-checks", "options", "service-and-moving", "function-checks"].map(
   (name) => `${name}.xlsx`,
 );
 const place = (file) => (reading.includes(file) ? reading.indexOf(file) : reading.length);
 
-/** The sample workbooks with the title and the words of their own document properties. */
-function sampleWorkbooks() {
+/** Links to the sample workbooks with the title and the words of their own document properties, escaped as those are. */
+function sampleLinks() {
   const folder = path.join(__dirname, "samples");
-  if (!fs.existsSync(folder)) return [];
+  if (!fs.existsSync(folder)) return "";
   return fs
     .readdirSync(folder)
     .filter((file) => /^[^~.].*\.xlsx$/i.test(file))
@@ -97,12 +102,16 @@ function sampleWorkbooks() {
     .map((file) => {
       const core = unzipSync(fs.readFileSync(path.join(folder, file)))["docProps/core.xml"];
       const property = (tag) => new RegExp(`<${tag}>([^<]*)<`).exec(core ? strFromU8(core) : "")?.[1] ?? "";
-      return { file, title: property("dc:title") || file.replace(/\.xlsx$/i, ""), words: property("dc:description") };
-    });
+      const title = property("dc:title") || file.replace(/\.xlsx$/i, "");
+      const words = property("dc:description");
+      const shown = `<b>${title}</b>${words && ` <span>${words}</span>`}`;
+      return `<li><a href="?open=${encodeURIComponent(file)}">${shown}</a></li>`;
+    })
+    .join("\n");
 }
 
 /** A page: `src/<name>/<name>.ts(x)` and `.html` become `dist/<name>.html`, `.js` and `.css`. */
-const page = (name, { plugins = [], parameters = {}, ...changes } = {}) => ({
+const page = (name, { plugins = [], parameters = {}, files = [], ...changes } = {}) => ({
   ...common,
   name,
   target: ["web", "es2020"],
@@ -110,17 +119,12 @@ const page = (name, { plugins = [], parameters = {}, ...changes } = {}) => ({
   module: {
     rules: [
       { test: /\.m?[jt]sx?$/, exclude: /node_modules/, use: compiled("es2020") },
-      { test: /\.css$/, use: [CssPlugin.loader, "css-loader"], sideEffects: true },
+      { test: /\.css$/, sideEffects: true },
     ],
   },
   plugins: [
     new BundledLicences(),
-    new CssPlugin({ filename: "[name].css" }),
-    new HtmlPlugin({
-      filename: `${name}.html`,
-      template: `./src/${name}/${name}.html`,
-      templateParameters: { policy: policies[name] || policies.default, ...parameters },
-    }),
+    new CopyPlugin({ patterns: [pageFile(`src/${name}/${name}.html`, parameters), ...files] }),
     ...plugins,
   ],
   ...changes,
@@ -128,11 +132,11 @@ const page = (name, { plugins = [], parameters = {}, ...changes } = {}) => ({
 
 module.exports = [
   functionsScript,
-  page("pane", { plugins: [plainPage("about.html", "./src/pane/about.html")] }),
+  page("pane", { files: [pageFile("src/pane/about.html")] }),
   page("sheet", {
-    parameters: { samples: sampleWorkbooks() },
+    parameters: { samples: sampleLinks() },
+    files: [{ from: "samples/*.xlsx", to: "samples" }],
     plugins: [
-      new CopyPlugin({ patterns: [{ from: "samples/*.xlsx", noErrorOnMissing: true }] }),
       // Hyphenation of 75 languages; only English is ever asked for.
       new IgnorePlugin({ resourceRegExp: /^\.\/(?!en-)[a-z0-9-]+-[\w-]{8}\.js$/, contextRegExp: /engine-render/ }),
     ],
