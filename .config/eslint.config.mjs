@@ -46,7 +46,7 @@ export default tseslint.config(
   {
     files: ["**/*.ts", "**/*.tsx"],
     rules: {
-      "@typescript-eslint/no-explicit-any": "off",
+      "@typescript-eslint/no-explicit-any": "error",
       "@typescript-eslint/no-require-imports": "off",
       "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_", varsIgnorePattern: "^_" }],
       "no-restricted-globals": [
@@ -92,8 +92,11 @@ export default tseslint.config(
       ],
     },
   },
-  { files: ["src/functions/**/*.ts"], rules: { "@typescript-eslint/no-explicit-any": "off" } },
-  { files: ["src/arguments/**/*.ts", "src/models/**/*.ts"], rules: { "@typescript-eslint/no-explicit-any": "error" } },
+  {
+    // The cell boundary: what Excel's generator reads as "any cells", and the tests that stand in for cells.
+    files: ["src/functions/**/*.ts", "tests/**/*.ts"],
+    rules: { "@typescript-eslint/no-explicit-any": "off" },
+  },
   { files: ["src/excel/**/*.ts", "tests/**/*.ts", "src/pane/**/*.ts"], rules: { "no-restricted-globals": "off" } },
   {
     files: ["**/*.js", "**/*.cjs", "**/*.mjs"],

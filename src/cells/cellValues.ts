@@ -7,6 +7,7 @@
 export type Cells = readonly (readonly unknown[])[];
 
 /** A pure function as the catalogue lists it: ranges in, an array of rows out; a single cell is [[v]]. */
+// eslint-disable-next-line @typescript-eslint/no-explicit-any -- the cell boundary itself: functions type their cells as Excel's generator wants
 export type CellCall = (...cells: any[]) => any[][];
 
 /** Codes whose words Excel shows to the user; any other code loses its message. */

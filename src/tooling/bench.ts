@@ -62,10 +62,15 @@ function printTable(title: string, header: readonly string[], rows: readonly (re
   for (const row of rows) console.log(line(row));
 }
 
+type Values = Readonly<Record<string, unknown>>;
+type Formula = (values: Values) => unknown;
+
 interface DirectCall {
-  formula: (values: unknown) => unknown;
-  values: unknown;
+  formula: Formula;
+  values: Values;
 }
+
+type Run = (args: { readonly names: readonly string[] }, given: unknown, formula: Formula) => unknown;
 
 /** The formula behind each function with the values of its first example, taken by standing in for eachCell once. */
 function directCalls(): Map<string, DirectCall> {
@@ -76,16 +81,16 @@ function directCalls(): Map<string, DirectCall> {
   const original = require(wrapperPath) as typeof import("../arguments/eachCell");
   let seen: DirectCall | undefined;
   const watched =
-    (run: (args: any, given: any, formula: any) => any) =>
-    (args: any, given: any, formula: any): any =>
-      run(args, given, (values: any) => {
-        seen = { formula, values: Object.fromEntries(args.names.map((name: string) => [name, values[name]])) };
+    (run: Run): Run =>
+    (args, given, formula) =>
+      run(args, given, (values) => {
+        seen = { formula, values: Object.fromEntries(args.names.map((name) => [name, values[name]])) };
         return formula(values);
       });
   require.cache[wrapperPath]!.exports = {
     ...original,
-    eachCell: watched(original.eachCell as any),
-    wholeTable: watched(original.wholeTable as any),
+    eachCell: watched(original.eachCell as unknown as Run),
+    wholeTable: watched(original.wholeTable as unknown as Run),
   };
   const { readCatalogue } = require("../catalogue/readCatalogue") as typeof import("../catalogue/readCatalogue");
   const found = readCatalogue();

@@ -6,7 +6,7 @@ import { litres, litresPerDay } from "../../arguments/quantity";
 import { firstErrorIn, rawRange } from "../../arguments/range";
 import { countedRows } from "../../arguments/rows";
 import { blankAsZero } from "../../arguments/whereCautionEnds";
-import { type CellError, dateTimeCell, invalid } from "../../cells/cellValues";
+import { type Cells, type CellError, dateTimeCell, invalid } from "../../cells/cellValues";
 import { type LogFault, type Reading, logFaults as findFaults } from "../../models/logFaults";
 import { looksLikeDate, looksLikeNumber, stuckReadings } from "../../models/plausible";
 
@@ -17,8 +17,6 @@ export const args = tableArguments({
   most_rise: litresPerDay.mayBeOmitted(),
   most_fall: litresPerDay.mayBeOmitted(),
 });
-
-type Cells = readonly (readonly unknown[])[];
 
 interface Line {
   readonly cells: readonly unknown[];
