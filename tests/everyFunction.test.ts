@@ -84,6 +84,13 @@ describe.each(found.map((each) => [each.record.id, each] as const))("%s", (_id, 
     expect(unsourced.map(({ formula }) => formula)).toEqual([]);
   });
 
+  it("says what each column of its result is", () => {
+    const { gives, table } = record.result;
+    const width = call(...firstCells(read))[0]!.length;
+    if (Array.isArray(gives)) expect(gives).toHaveLength(width);
+    else if (!table) expect(width).toBe(1);
+  });
+
   it("gives only results a cell can hold", () => {
     expect(
       call(...firstCells(read))

@@ -26,7 +26,7 @@ export interface Example {
 /** What a function's file says beside its JSDoc words, its schema and its formula. */
 export interface About {
   /** What the result is: of one kind, or a kind for each column of a table. */
-  gives?: Kind | readonly Kind[];
+  gives: Kind | readonly Kind[];
   /** The rule as a formula in words or symbols, one line. */
   rule: string;
   /** Range of validity and what happens outside. */

@@ -5,6 +5,7 @@ import { parseTree, type IFunction } from "custom-functions-metadata/lib/parseTr
 import type { About } from "../arguments/about";
 import type { Argument, CellArgument } from "../arguments/argument";
 import type { CellArguments } from "../arguments/eachCell";
+import { kinds } from "../arguments/kinds";
 import { groups } from "./groups";
 import type { ArgumentRecord, FunctionRecord } from "./record";
 
@@ -126,6 +127,10 @@ function readFunctionFile(root: string, file: string, loaded: FunctionModule): R
     if (!value?.trim()) fail(`about.${key} is empty`);
   if (!examples || examples.length === 0) fail("has no example");
 
+  if (gives === undefined) return fail("about.gives must say what the result is, a kind of src/arguments/kinds.ts");
+  const unknown = ([] as readonly string[]).concat(gives).find((each) => !(each in kinds));
+  if (unknown !== undefined) fail(`about.gives says "${unknown}", which is no kind of src/arguments/kinds.ts`);
+
   const record: FunctionRecord = {
     id,
     group: folder,
@@ -135,7 +140,7 @@ function readFunctionFile(root: string, file: string, loaded: FunctionModule): R
       description: returns,
       unit: unitIn(returns),
       table: loaded.args.gives === "table",
-      gives: gives ?? "value",
+      gives,
     },
     rule,
     range,

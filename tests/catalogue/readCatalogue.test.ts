@@ -22,7 +22,7 @@ export function twiceAsMuch(amount: any[][], share?: any[][]): any[][] {
   return eachCell(args, [amount, share], (given) => given.amount * given.share);
 }
 
-export const about = { rule: "2 × amount", range: "above 0", source: "plain arithmetic", examples: [{ formula: "=OXYGEN.TWICE_AS_MUCH(1)", result: 2 }] };
+export const about = { gives: "liquid", rule: "2 × amount", range: "above 0", source: "plain arithmetic", examples: [{ formula: "=OXYGEN.TWICE_AS_MUCH(1)", result: 2 }] };
 `;
 
 let folder: string;
@@ -56,6 +56,8 @@ it.each([
     ),
     /0 custom functions/,
   ],
+  ["a result of no kind", good.replace('gives: "liquid", ', ""), /about\.gives must say what the result is/],
+  ["a result of an unknown kind", good.replace('"liquid", rule', '"liquids", rule'), /"liquids", which is no kind/],
   ["a missing unit", good.replace("What it is [L]", "What it is"), /unit \[\] in its words and \[L\] in its schema/],
   [
     "a missing description",

@@ -124,6 +124,15 @@ export const oddFormula: Rule = {
           // The first or last formula of a run is often an opening, a heading or a total of another form.
           if ((at === 0 || at === run.length - 1) && (own.skeleton !== usual.skeleton || own.skeleton === "?"))
             continue;
+          const before = down ? "R[-1]C" : "C[-1]";
+          // A running balance begins from an opening where its other rows take the row before them.
+          const opens =
+            at === 0 &&
+            own.operands.every((operand, index) => {
+              const other = usual.operands[index]!;
+              return operand === other || (down ? other.startsWith(before) : other.endsWith(before));
+            });
+          if (opens) continue;
           said.add(each);
           const neighbour = run[at === 0 ? 1 : at - 1]!;
           const differing =

@@ -13,7 +13,7 @@ export const args = cellArguments({
   used_per_day: number.between(0, mostMean),
   turnaround_days: days,
   level: serviceLevel,
-  in_use: number.between(0, mostMean).default(defaults.in_use),
+  in_use: number.between(0, mostMean).default(defaults.in_use).as("count"),
 });
 
 /**

@@ -5,11 +5,11 @@ import { number, sameUnit } from "../../arguments/quantity";
 import { surgeShare } from "../../models/demand";
 
 const most = 10000;
-const wholeDays = number.between(0, most).whole();
+const wholeDays = number.between(0, most).whole().as("days");
 
 export const args = tableArguments({
   base: sameUnit,
-  days: number.between(1, most).whole(),
+  days: number.between(1, most).whole().as("days"),
   start_day: number.between(-most, most).whole(),
   factor: sameUnit,
   rise: wholeDays,

@@ -5,7 +5,7 @@ import { mostMean, turnedAwayShare as erlangLoss } from "../../models/counts";
 
 export const args = cellArguments({
   mean: number.aboveTo(0, mostMean).as("mean patients"),
-  places: number.between(0, mostMean).whole(),
+  places: number.between(0, mostMean).whole().as("patients"),
 });
 
 /**
