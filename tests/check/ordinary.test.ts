@@ -12,6 +12,12 @@ import { checkWorkbook } from "../../src/check/checkWorkbook";
 import { checkedWorkbook } from "../../src/engine/checkedWorkbook";
 import { readWorkbook } from "../../src/engine/file/readWorkbook";
 
+interface FormulaWithValue {
+  formula: string;
+  value: number | string;
+}
+type Placed = [place: string, cell: FormulaWithValue];
+
 const folder = path.join(__dirname, "ordinary");
 
 /** Water drawn by a camp: litres by day, a mean, a target in gallons. */
@@ -75,10 +81,10 @@ const fridgeLog = () =>
             null,
           ]),
         ],
-        cells: new Map(
-          Array.from({ length: 20 }, (_, index) => index + 1).flatMap((row) => [
-            [`${row},2`, { formula: `(B${row + 1}-32)*5/9`, value: 4 }] as const,
-            [`${row},3`, { formula: `IF(C${row + 1}>8,"too warm","ok")`, value: "ok" }] as const,
+        cells: new Map<string, FormulaWithValue>(
+          Array.from({ length: 20 }, (_, index) => index + 1).flatMap((row): Placed[] => [
+            [`${row},2`, { formula: `(B${row + 1}-32)*5/9`, value: 4 }],
+            [`${row},3`, { formula: `IF(C${row + 1}>8,"too warm","ok")`, value: "ok" }],
           ]),
         ),
       },
@@ -95,9 +101,9 @@ const seedOrder = () =>
           ["Field", "Area (m²)", "Rate (kg/m²)", "Seed (kg)"],
           ...[420, 310, 980, 150].map((area, index) => [`F${index + 1}`, area, index === 2 ? 0.021 : 0.018, null]),
         ],
-        cells: new Map(
+        cells: new Map<string, FormulaWithValue>(
           [1, 2, 3, 4]
-            .map((row) => [`${row},3`, { formula: `B${row + 1}*C${row + 1}`, value: 7 }] as const)
+            .map((row): Placed => [`${row},3`, { formula: `B${row + 1}*C${row + 1}`, value: 7 }])
             .concat([["5,3", { formula: "SUM(D2:D5)", value: 34 }]]),
         ),
       },
