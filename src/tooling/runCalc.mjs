@@ -28,7 +28,7 @@ const isBuilt = () => {
   if (!existsSync(bundle)) return false;
   const made = statSync(bundle).mtimeMs;
   const lockFile = path.join(project, "package-lock.json");
-  const parts = ["arguments", "catalogue", "cells", "engine", "functions", "models", "tooling"];
+  const parts = ["arguments", "catalogue", "cells", "check", "engine", "functions", "models", "tooling"];
   return (
     parts.every((part) => newest(path.join(sources, part)) <= made) &&
     (!existsSync(lockFile) || statSync(lockFile).mtimeMs <= made)
