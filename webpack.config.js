@@ -110,8 +110,11 @@ function sampleLinks() {
     .join("\n");
 }
 
-/** A page: `src/<name>/<name>.ts(x)` and `.html` become `dist/<name>.html`, `.js` and `.css`. */
-const page = (name, { plugins = [], parameters = {}, files = [], ...changes } = {}) => ({
+/**
+ * A page: `src/<name>/<name>.ts(x)` and `.html` become `dist/<name>.html`, `.js` and `.css`. The help page is written from
+ * the catalogue and brings only its script.
+ */
+const page = (name, { plugins = [], parameters = {}, files = [], ownPage = true, ...changes } = {}) => ({
   ...common,
   name,
   target: ["web", "es2020"],
@@ -124,7 +127,7 @@ const page = (name, { plugins = [], parameters = {}, files = [], ...changes } = 
   },
   plugins: [
     new BundledLicences(),
-    new CopyPlugin({ patterns: [pageFile(`src/${name}/${name}.html`, parameters), ...files] }),
+    ...(ownPage ? [new CopyPlugin({ patterns: [pageFile(`src/${name}/${name}.html`, parameters), ...files] })] : []),
     ...plugins,
   ],
   ...changes,
@@ -132,6 +135,7 @@ const page = (name, { plugins = [], parameters = {}, files = [], ...changes } = 
 
 module.exports = [
   functionsScript,
+  page("help", { ownPage: false }),
   page("pane", { files: [pageFile("src/pane/about.html")] }),
   page("sheet", {
     parameters: { samples: sampleLinks() },

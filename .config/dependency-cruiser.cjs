@@ -53,6 +53,7 @@ module.exports = {
       ["workbooks", "catalogue", "engine", "check", "cells", "models"],
       "samples are calculated by the local engine and quote the defaults",
     ),
+    only("help", "help", ["help", "pane", "catalogue", "cells"], "the help page's search is the pane's"),
     only("library", "library", ["library", "cells", "models"], "a program's way to the functions, without a host"),
     only("pane", "pane", ["pane", "catalogue", "excel", "check", "cells"], "the pane shows the catalogue"),
     only(

@@ -419,13 +419,3 @@ describeInBrowser("local sheet", (suite) => {
     },
   );
 });
-
-describeInBrowser("help page", (suite) => {
-  test("tells of every function and passes axe", async () => {
-    const { page, context, faults, foreign } = await suite.open("help.html");
-    for (const { id } of catalogue) expect(await page.locator(`article[id="${id}"]`).count()).toBe(1);
-    expect(await axe(page)).toEqual([]);
-    expect([...faults, ...foreign]).toEqual([]);
-    await context.close();
-  });
-});
