@@ -5,6 +5,7 @@ const { CopyPlugin, DefinePlugin, IgnorePlugin, ProvidePlugin } = require("webpa
 const policies = require("./src/server/contentSecurityPolicy.json");
 const { BundledLicences } = require("./src/tooling/bundledLicences");
 const { CompileDown } = require("./src/tooling/compileDown");
+const { perpetualManifest } = require("./src/tooling/perpetualManifest");
 
 const dist = path.resolve(__dirname, "dist");
 const officeFiles = path.dirname(require.resolve("@microsoft/office-js/dist/office.js"));
@@ -15,9 +16,9 @@ const host = (process.env.OXYGEN_HOST || developmentHost).replace(/\/+$/, "");
 const onHost = (content) => content.toString().split(developmentHost).join(host);
 
 /** A page as it stands, with what is to be filled in between double braces. */
-const pageFile = (from, parameters = {}) => ({
+const pageFile = (from, parameters = {}, filename = "[name][ext]") => ({
   from,
-  filename: "[name][ext]",
+  filename,
   transform: (content) => {
     const values = { policy: policies[path.parse(from).name] || policies.default, ...parameters };
     return content.toString().replace(/\{\{(\w+)\}\}/g, (_, name) => {
@@ -47,13 +48,14 @@ const common = {
 
 /**
  * One blocking script for Excel's runtime of its own, which may know ES2016 only. It is one scope that is run when a
- * function is first called (`commonjs: false` keeps it from being taken into the scope of what runs at once).
+ * function is first called (`commonjs: false` keeps it from being taken into the scope of what runs at once). Which
+ * program it is for is settled here: the runtime need not be able to tell.
  */
-const functionsScript = {
+const functionsScript = (name, program, files = []) => ({
   ...common,
-  name: "functions",
+  name,
   target: ["web", "es2016"],
-  entry: { functions: "./src/excel/associate.ts" },
+  entry: { [name]: "./src/excel/associate.ts" },
   module: { rules: [{ test: /\.ts$/, use: compiled("es2022") }] },
   optimization: {
     splitChunks: false,
@@ -64,26 +66,38 @@ const functionsScript = {
   plugins: [
     new ProvidePlugin({ globalThis: [path.join(__dirname, "src/excel/noGlobal.ts"), "noGlobal"] }),
     new BundledLicences(),
-    new DefinePlugin({ OXYGEN_PROGRAM: JSON.stringify("Microsoft 365") }),
+    new DefinePlugin({ OXYGEN_PROGRAM: JSON.stringify(program) }),
     new CopyPlugin({
       patterns: [
-        pageFile("src/excel/functions.html"),
-        { from: "src/catalogue/generated/functions.json", transform: onHost },
-        { from: "manifest/*.{xml,json}", filename: "[name][ext]", transform: onHost },
-        { from: "manifest/icons", to: "icons" },
-        { from: path.join(officeFiles, "..", "LICENSE.md"), to: "office", info: { minimized: true } },
-        // What Excel loads of Microsoft's library, from this host instead of Microsoft's: nothing leaves the network.
-        ...[
-          "office.js",
-          "custom-functions-runtime.js",
-          "excel-*16.*.js",
-          "o15apptofilemappingtable.js",
-          "*/office_strings.js",
-        ].map((from) => ({ from, to: "office", context: officeFiles, info: { minimized: true } })),
+        pageFile("src/excel/functions.html", { script: `${name}.js` }, `${name}[ext]`),
+        { from: `src/catalogue/generated/${name}.json`, transform: onHost },
+        ...files,
       ].map((pattern) => ({ globOptions: { ignore: ["**/*.debug.js"] }, ...pattern })),
     }),
   ],
-};
+});
+
+const manifests = [
+  { from: "manifest/*.{xml,json}", filename: "[name][ext]", transform: onHost },
+  {
+    from: "manifest/manifest.xml",
+    filename: "manifest-perpetual.xml",
+    transform: (content) => perpetualManifest(onHost(content)),
+  },
+  { from: "manifest/icons", to: "icons" },
+];
+
+/** What Excel loads of Microsoft's library, from this host instead of Microsoft's: nothing leaves the network. */
+const officeLibrary = [
+  { from: path.join(officeFiles, "..", "LICENSE.md"), to: "office", info: { minimized: true } },
+  ...[
+    "office.js",
+    "custom-functions-runtime.js",
+    "excel-*16.*.js",
+    "o15apptofilemappingtable.js",
+    "*/office_strings.js",
+  ].map((from) => ({ from, to: "office", context: officeFiles, info: { minimized: true } })),
+];
 
 /** The order in which a newcomer wants the samples, the first one opened; others follow by name. */
 const reading = ["supply-plan", "quick-checks", "options", "service-and-moving", "function-checks"].map(
@@ -134,7 +148,8 @@ const page = (name, { plugins = [], parameters = {}, files = [], ownPage = true,
 });
 
 module.exports = [
-  functionsScript,
+  functionsScript("functions", "Microsoft 365", [...manifests, ...officeLibrary]),
+  functionsScript("functions-perpetual", "perpetual Excel"),
   page("help", { ownPage: false }),
   page("pane", { files: [pageFile("src/pane/about.html")] }),
   page("sheet", {

@@ -1,4 +1,5 @@
 import { isFileError } from "../cells/errorCodes";
+import { formattedDates } from "../cells/program";
 import { type CellCall, isCellDate, isErrorCell, CellError } from "../cells/cellValues";
 
 /** The most characters one Excel cell can hold (Microsoft, "Excel specifications and limits"). */
@@ -9,15 +10,6 @@ const spoken = (code: string, words?: string): unknown =>
 
 const unexpected = (what: string): unknown =>
   spoken("#VALUE!", `This is a fault in the add-in, not in your figures: ${what}. Please report it with the formula.`);
-
-/**
- * A double with a number format is understood from CustomFunctionsRuntime 1.4
- * (Microsoft, "Use data types with custom functions in Excel"); older hosts would show an object as an error.
- */
-const understandsFormattedNumbers = (): boolean => {
-  const context = typeof Office === "undefined" ? undefined : Office.context;
-  return Boolean(context?.requirements?.isSetSupported("CustomFunctionsRuntime", "1.4"));
-};
 
 const passOn = (error: unknown): unknown => {
   const { basicValue, code } = error as { basicValue?: unknown; code?: unknown };
@@ -37,7 +29,7 @@ const toHost = (cell: unknown): unknown => {
   if (isErrorCell(cell)) return passOn(cell);
   if (isCellDate(cell)) {
     if (!Number.isFinite(cell.basicValue)) return unexpected(`the date came out as ${cell.basicValue}`);
-    return understandsFormattedNumbers() ? cell : cell.basicValue;
+    return formattedDates ? cell : cell.basicValue;
   }
   return unexpected("a result is missing");
 };

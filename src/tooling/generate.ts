@@ -1,13 +1,14 @@
 /**
  * `npm run generate`: derives everything that comes from the function files. Writes src/catalogue/generated
- * (records.json, functions.ts, functions.json) and src/models/generated/functionSources.json, all git-ignored, and the
- * README's function table between its markers. `-- --skip-broken` leaves out files that break a rule and names them.
+ * (records.json, functions.ts, functions.json for each program) and src/models/generated/functionSources.json, all git-ignored, and the
+ * README's function table between its markers; where functions.json changed it raises the version. `-- --skip-broken` leaves out files that break a rule and names them.
  */
 import fs from "node:fs";
 import path from "node:path";
 import { functionsJson } from "../catalogue/functionsJson";
 import { readCatalogue } from "../catalogue/readCatalogue";
 import { replaceReadmeTable } from "../catalogue/readmeTable";
+import { isBumpDue, raiseVersion, readFunctions, readRecord } from "./bumpManifest";
 
 const root = path.join(__dirname, "..", "..");
 
@@ -71,7 +72,11 @@ write(
     "];\n",
   ].join(""),
 );
-write("src/catalogue/generated/functions.json", `${JSON.stringify(functionsJson(found), null, 1)}\n`);
+for (const [file, program] of [
+  ["functions.json", "Microsoft 365"],
+  ["functions-perpetual.json", "perpetual Excel"],
+] as const)
+  write(`src/catalogue/generated/${file}`, `${JSON.stringify(functionsJson(found, program), null, 1)}\n`);
 write(
   sourcesFile,
   `${JSON.stringify(Object.fromEntries(found.map(({ record }) => [record.id, record.source])), null, 1)}\n`,
@@ -88,3 +93,5 @@ if (fs.existsSync(readme))
   );
 
 console.log(`generate: ${found.length} functions`);
+// Of a catalogue with files left out no version is worth keeping.
+if (broken.length === 0 && isBumpDue(readRecord(), readFunctions())) console.log(raiseVersion());

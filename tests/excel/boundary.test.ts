@@ -1,4 +1,5 @@
 import { CellError, dateCell, invalid, noAnswer } from "../../src/cells/cellValues";
+import type { Program } from "../../src/cells/program";
 import { wrapForExcel } from "../../src/excel/boundary";
 
 /** The shape of Microsoft's class in custom-functions-runtime.js; the real one is met in tests/runtime. */
@@ -15,15 +16,7 @@ class HostError extends Error {
   }
 }
 
-const host = globalThis as { CustomFunctions?: unknown; Office?: unknown };
-const withRuntime = (version: string) => ({
-  context: {
-    requirements: {
-      isSetSupported: (set: string, wanted: string) =>
-        set === "CustomFunctionsRuntime" && Number(wanted) <= Number(version),
-    },
-  },
-});
+const host = globalThis as { CustomFunctions?: unknown; OXYGEN_PROGRAM?: Program };
 const invocation = { address: "Sheet1!A1", functionName: "X" };
 
 beforeEach(() => {
@@ -31,7 +24,7 @@ beforeEach(() => {
 });
 afterEach(() => {
   delete host.CustomFunctions;
-  delete host.Office;
+  delete host.OXYGEN_PROGRAM;
 });
 
 const giving = (result: unknown) => wrapForExcel(() => result as any[][]);
@@ -61,20 +54,24 @@ it("turns errors into the host's, with code and words", () => {
 });
 
 describe("dates", () => {
-  it("keep their format where the runtime knows 1.4", () => {
-    host.Office = withRuntime("1.4");
-    expect(giving([[dateCell(46000)]])()).toEqual([
+  /** The boundary as a build for a program has it. */
+  const builtFor = (program: Program): typeof wrapForExcel => {
+    host.OXYGEN_PROGRAM = program;
+    let built: typeof wrapForExcel | undefined;
+    jest.isolateModules(() => {
+      built = require("../../src/excel/boundary").wrapForExcel;
+    });
+    return built!;
+  };
+
+  it("keep their format in the build for Microsoft 365", () => {
+    expect(builtFor("Microsoft 365")(() => [[dateCell(46000)]])()).toEqual([
       [{ type: "Double", basicType: "Double", basicValue: 46000, numberFormat: "yyyy-mm-dd" }],
     ]);
   });
 
-  it.each([
-    ["an older runtime", withRuntime("1.3")],
-    ["no requirements", { context: {} }],
-    ["no Office", undefined],
-  ])("are bare serials with %s", (_name, office) => {
-    if (office) host.Office = office;
-    expect(giving([[dateCell(46000)]])()).toEqual([[46000]]);
+  it("are bare serials in the build for perpetual Excel, whatever the host says of itself", () => {
+    expect(builtFor("perpetual Excel")(() => [[dateCell(46000)]])()).toEqual([[46000]]);
   });
 
   it("without a number are errors", () => {

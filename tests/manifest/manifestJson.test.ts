@@ -15,6 +15,24 @@ const manifest = JSON.parse(text);
 const xml = readXml(readFileSync(path.join(folder, "manifest.xml"), "utf8"));
 const host = `${developmentHost}/`;
 
+interface FunctionsJson {
+  functions: { id: string; helpUrl: string; options: unknown; description: string; parameters: object[] }[];
+  [flag: string]: unknown;
+}
+const readFunctionsJson = (name = "functions"): FunctionsJson => {
+  const generated = path.join(folder, "..", "src", "catalogue", "generated", `${name}.json`);
+  return JSON.parse(readFileSync(generated, "utf8")) as FunctionsJson;
+};
+
+it("tells Excel of data types in the build for Microsoft 365 alone, and of nothing that crashes an older one", () => {
+  const { functions, ...flags } = readFunctionsJson();
+  expect(flags).toEqual({ allowCustomDataForDataTypeAny: true });
+  const { functions: perpetual, ...none } = readFunctionsJson("functions-perpetual");
+  expect(none).toEqual({});
+  expect(perpetual).toEqual(functions);
+  expect(JSON.stringify(functions)).not.toContain("customEnumId");
+});
+
 const validate = (changed: unknown): Promise<string[]> =>
   AppManifestUtils.validateAgainstSchema(changed as TeamsManifest);
 
@@ -25,6 +43,19 @@ describe("against Microsoft's schema (@microsoft/app-manifest)", () => {
   it("is valid, without asking the network", async () => {
     expect(await validate(manifest)).toEqual([]);
     expect(network).not.toHaveBeenCalled();
+  });
+
+  it("is valid with all functions written into it, whose descriptions it takes whole", async () => {
+    const whole = structuredClone(manifest);
+    const { customFunctions } = whole.extensions[0].runtimes[0];
+    delete customFunctions.metadataUrl;
+    const { functions } = readFunctionsJson();
+    customFunctions.functions = functions.map(({ helpUrl: _helpUrl, options: _options, ...each }) => each);
+    expect(functions.length).toBeGreaterThan(180);
+    expect(await validate(whole)).toEqual([]);
+    const longer = structuredClone(whole);
+    longer.extensions[0].runtimes[0].customFunctions.functions[0].description = "x".repeat(2000);
+    expect(await validate(longer)).not.toEqual([]);
   });
 
   it("would not be with a namespace that begins with a digit, or functions in the wrong place", async () => {

@@ -4,7 +4,6 @@
  */
 import * as oxygen from "./oxygen";
 
-// eslint-disable-next-line @typescript-eslint/no-explicit-any -- rows of JSON, each with inputs of its own
 type Inputs = any;
 type Answer = (inputs: Inputs) => number;
 
