@@ -1,3 +1,4 @@
+import { newComputer } from "../newComputer";
 import { catalogue } from "../../../catalogue/catalogue";
 import { groups } from "../../../catalogue/groups";
 import {
@@ -42,7 +43,7 @@ export const startSheet: SheetDescription = {
       { across: 5 },
     ),
     A7: text(
-      "Without the add-in it opens with the values of the day it was made; those prove nothing about your computer. If it says that the add-in is not loaded, load it and recalculate.",
+      `Without the add-in it opens with the values of the day it was made; those prove nothing about your computer. If it says that the add-in is not loaded, load it and recalculate. ${newComputer}`,
       { across: 5 },
     ),
     A8: text("Nothing here is to be changed; there are no input cells. The figures in the examples are made up.", {

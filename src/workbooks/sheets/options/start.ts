@@ -1,3 +1,4 @@
+import { newComputer } from "../newComputer";
 import { district, sites } from "../../scenario/velmar";
 import {
   answer,
@@ -42,7 +43,7 @@ export const startSheet: SheetDescription = {
     ),
     A11: text("4. On Heat and height, see how many plants the same need takes at another site.", { across: 3 }),
     A12: text(
-      "The add-in is needed to recalculate. Without it the sheets show the values they were saved with: don't change inputs then.",
+      `The add-in is needed to recalculate. Without it the sheets show the values they were saved with: don't change inputs then. ${newComputer}`,
       { across: 3 },
     ),
     ...block("A14", [

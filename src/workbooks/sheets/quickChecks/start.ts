@@ -1,3 +1,4 @@
+import { newComputer } from "../newComputer";
 import { tryIt } from "../tryIt";
 import {
   block,
@@ -68,7 +69,7 @@ export const start: SheetDescription = {
       ],
       [
         note(
-          "The saved answers show on any PC. To calculate anew, Excel needs the add-in Oxygen Supply Functions; without it a changed cell shows #NAME?: undo, and have it loaded.",
+          `The saved answers show on any PC. To calculate anew, Excel needs the add-in Oxygen Supply Functions; without it a changed cell shows #NAME?: undo, and have it loaded. ${newComputer}`,
           { across: 3 },
         ),
       ],

@@ -1,3 +1,4 @@
+import { newComputer } from "../newComputer";
 import {
   answer,
   block,
@@ -41,7 +42,7 @@ export const startSheet: SheetDescription = {
       ],
       [
         text(
-          "The add-in is needed to recalculate. Without it the sheets show the values they were saved with: don't change inputs then.",
+          `The add-in is needed to recalculate. Without it the sheets show the values they were saved with: don't change inputs then. ${newComputer}`,
           { across: 3 },
         ),
       ],

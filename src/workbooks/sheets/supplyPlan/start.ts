@@ -1,3 +1,4 @@
+import { newComputer } from "../newComputer";
 import { tryIt } from "../tryIt";
 import {
   block,
@@ -65,7 +66,7 @@ export const start: SheetDescription = {
       ],
       [
         text(
-          "4. The saved figures show on any PC. To calculate anew, Excel needs the add-in Oxygen Supply Functions; without it a changed cell shows #NAME?: undo, and get the add-in loaded.",
+          `4. The saved figures show on any PC. To calculate anew, Excel needs the add-in Oxygen Supply Functions; without it a changed cell shows #NAME?: undo, and get the add-in loaded. ${newComputer}`,
           { across: 3 },
         ),
       ],
