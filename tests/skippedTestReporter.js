@@ -1,6 +1,7 @@
 /** What a test needed and did not find, by the mark at the end of its own or its suite's title. */
 const needs = {
   "[browser]": "no browser found. Install Chromium, Chrome or Edge, or set OXYGEN_BROWSER.",
+  "[nginx]": "nginx and openssl are not installed (apt-get install nginx-light openssl), or there is no browser.",
   "[validator]": "the Open XML validator comes for Linux on x64 only.",
 };
 

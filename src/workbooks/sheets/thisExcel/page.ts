@@ -152,7 +152,7 @@ const program = `IF(IFERROR(${asked(4, 2)}="formatted",FALSE),"Microsoft 365",IF
 
 export const page: SheetDescription = {
   name: "This Excel",
-  columns: [36, 22, 18, 12, 74],
+  columns: [36, 22, 30, 12, 70],
   tab: tabColours.start,
   print: { orientation: "landscape" },
   cells: {
