@@ -6,6 +6,10 @@ import { numberRule } from "./numberInput";
 export const numberEntry = (title: string, words: string, least: number, most: number): Validation =>
   numberRule(title, { words, least, most });
 
+/** The same where the entry goes to functions alone: text such as "35 psi" passes. */
+export const quantityEntry = (title: string, words: string, least: number, most: number): Validation =>
+  numberRule(title, { words, least, most, units: true });
+
 export const wholeEntry = (title: string, words: string, least: number, most: number): Validation =>
   numberRule(title, { words, least, most, whole: true });
 

@@ -9,6 +9,8 @@ interface NumberRules {
   /** What the refusal calls the unit: "L/h"; without it the refusal repeats the words. */
   unit?: string;
   whole?: boolean;
+  /** The entry goes to functions alone, which read "35 psi" too. */
+  units?: boolean;
 }
 
 /** As words give it: "20,000". */
@@ -17,14 +19,14 @@ export const readable = (value: number): string => value.toLocaleString("en-GB",
 /** Asks for a number between two ends and says so when it is refused; an emptied cell is refused too. */
 export const numberRule = (
   title: string,
-  { words, least, most, unit = "", whole = false }: NumberRules,
+  { words, least, most, unit = "", whole = false, units = false }: NumberRules,
 ): Validation => ({
-  rule: { kind: whole ? "whole" : "number", least, most },
+  rule: { kind: units ? "quantity" : whole ? "whole" : "number", least, most },
   blankPasses: false,
   prompt: { title, words },
   refusal: {
     title,
-    words: `Enter a${whole ? " whole" : ""} number from ${readable(least)} to ${readable(most)}${unit ? ` ${unit}.` : `. ${words}`}`,
+    words: `Enter a${whole ? " whole" : ""} number from ${readable(least)} to ${readable(most)}${unit ? ` ${unit}.` : `. ${words}`}${units ? " Or a number, a blank and its unit." : ""}`,
   },
 });
 

@@ -252,6 +252,12 @@ const validationFor = (range: string, validation: Validation): DataValidation =>
       if (most !== undefined) return { ...common, type, operator: "lessThanOrEqual", formula1: most };
       throw new Error(`${range}: a limit needs a least or a most`);
     }
+    case "quantity": {
+      const cell = range.replace(/:.*/, "");
+      const begins = `ISNUMBER(VALUE(LEFT(${cell},FIND(" ",${cell})-1)))`;
+      const formula = `=IF(ISNUMBER(${cell}),AND(${cell}>=${rule.least},${cell}<=${rule.most}),${begins})`;
+      return { ...common, type: "custom", formula1: builtInFormula(formula) };
+    }
     case "textLength":
       return { ...common, type: "textLength", operator: "lessThanOrEqual", formula1: String(rule.most) };
     case "formula":
@@ -282,6 +288,18 @@ const rowHeightsOf = ({ description: sheet, cells, shown, merges }: LaidSheet): 
   }
   for (const [row, height] of Object.entries(sheet.rowHeights ?? {})) heights.set(Number(row) - 1, { height });
   return heights;
+};
+
+/** Paper widths and heights in points: ISO 216 and ANSI/ASME Y14.1. */
+const papers = { a4: [595.3, 841.9], letter: [612, 792] } as const;
+const sideMargins = 2 * 0.5 * 72;
+
+/** Per cent at which a sheet's columns fill the width of its paper. A character is 7 pixels wide, at 96 a inch. */
+const scaleToWidth = ({ columns, print = {} }: SheetDescription): number => {
+  const [narrow, wide] = papers[print.paper ?? "a4"];
+  const points = columns.reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0);
+  const room = (print.orientation === "landscape" ? wide : narrow) - sideMargins;
+  return Math.max(10, Math.min(100, Math.floor((room / points) * 100) - 1));
 };
 
 const escapedFooter = (words: string): string => words.replace(/&/g, "&&");
@@ -331,9 +349,10 @@ const sheetFor = (laid: LaidSheet, title: string): WriteSheet => {
     pageSetup: {
       paperSize: print.paper ?? "a4",
       orientation: print.orientation ?? "portrait",
-      fitToPage: true,
-      fitToWidth: 1,
-      fitToHeight: print.pagesHigh ?? 0,
+      // Excel heeds no manual break on a sheet that is fitted to pages, so the scale is worked out here.
+      ...(print.breaksBefore
+        ? { scale: scaleToWidth(sheet) }
+        : { fitToPage: true, fitToWidth: 1, fitToHeight: print.pagesHigh ?? 0 }),
       margins: { left: 0.5, right: 0.5, top: 0.6, bottom: 0.7, header: 0.3, footer: 0.3 },
       horizontalCentered: true,
     },
@@ -451,5 +470,9 @@ export const buildWorkbook = async (workbook: WorkbookDescription, calculate: Ca
       modified: documentDate,
     },
   });
-  return finishPackage(bytes, charts);
+  return finishPackage(
+    bytes,
+    charts,
+    workbook.sheets.map(({ print }) => print?.breaksBefore ?? []),
+  );
 };

@@ -10,6 +10,8 @@ export interface Validation {
     | { kind: "listFrom"; range: string }
     /** Ends are numbers or formulas ("=B4"); leave one out for a one-sided limit. */
     | { kind: "number" | "whole" | "date"; least?: number | string; most?: number | string }
+    /** A number between two ends, or text that begins with a number, a blank and a unit, for the functions to read. */
+    | { kind: "quantity"; least: number; most: number }
     | { kind: "textLength"; most: number }
     /** True for an entry that may stay; relative references count from the first cell of the range. */
     | { kind: "formula"; formula: string };
@@ -110,6 +112,8 @@ export interface PrintSetup {
   titleRows?: string;
   /** Pages the sheet is fitted to in height; as many as it takes if left out. The width is always one page. */
   pagesHigh?: number;
+  /** Rows that begin a new page. */
+  breaksBefore?: readonly number[];
 }
 
 export interface SheetDescription {

@@ -33,6 +33,14 @@ const withErrors = (sheet: string): string =>
 /** Spilled cells hold a value and no formula, but keep text as a formula's result does (`t="str"`). */
 const withoutEmptyFormulas = (sheet: string): string => sheet.replace(/<f\/>|<f><\/f>/g, "");
 
+/** A break stands below the row it names (ECMA-376 part 1, 18.3.1.3), behind the footer (18.3.1.99). */
+const withBreaks = (sheet: string, rows: readonly number[]): string => {
+  if (rows.length === 0) return sheet;
+  const breaks = rows.map((row) => `<brk id="${row - 1}" max="16383" man="1"/>`).join("");
+  const part = `<rowBreaks count="${rows.length}" manualBreakCount="${rows.length}">${breaks}</rowBreaks>`;
+  return sheet.replace("</headerFooter>", `</headerFooter>${part}`);
+};
+
 const edits: { path: RegExp; edit: (xml: string, path: string) => string }[] = [
   {
     path: /^xl\/workbook\.xml$/,
@@ -49,6 +57,10 @@ const edits: { path: RegExp; edit: (xml: string, path: string) => string }[] = [
   },
   { path: /^xl\/sharedStrings\.xml$/, edit: (xml) => xml.replaceAll(errorMark, "") },
   {
+    path: /^docProps\/core\.xml$/,
+    edit: (xml) => xml.replace("</cp:coreProperties>", "<dc:language>en-GB</dc:language></cp:coreProperties>"),
+  },
+  {
     path: /^docProps\/app\.xml$/,
     edit: (xml) => xml.replace(/<Application>.*?<\/Application>/, "<Application>Oxygen Supply Functions</Application>"),
   },
@@ -56,14 +68,20 @@ const edits: { path: RegExp; edit: (xml: string, path: string) => string }[] = [
 
 /**
  * Puts right what the library leaves open (order of font parts, calculation settings, cached errors, spilled text),
- * puts in the charts, and packs the parts anew so that the same description gives the same bytes.
+ * puts in the charts and the page breaks, and packs the parts anew so that the same description gives the same bytes.
  */
-export const finishPackage = (bytes: Uint8Array, charts: readonly string[]): Uint8Array => {
+export const finishPackage = (
+  bytes: Uint8Array,
+  charts: readonly string[],
+  breaksBefore: readonly (readonly number[])[] = [],
+): Uint8Array => {
   const packed: Zippable = {};
   for (const [path, content] of Object.entries(unzipSync(bytes))) {
     const chart = /^xl\/charts\/chart(\d+)\.xml$/.exec(path);
     let xml = chart ? charts[Number(chart[1]) - 1]! : strFromU8(content);
     for (const { path: wanted, edit } of edits) if (wanted.test(path)) xml = edit(xml, path);
+    const sheet = /^xl\/worksheets\/sheet(\d+)\.xml$/.exec(path);
+    if (sheet) xml = withBreaks(xml, breaksBefore[Number(sheet[1]) - 1] ?? []);
     packed[path] = [strToU8(xml), { mtime: zipTime, level: 9 }];
   }
   return zipSync(packed);
