@@ -97,6 +97,34 @@ export default tseslint.config(
     files: ["src/functions/**/*.ts", "tests/**/*.ts"],
     rules: { "@typescript-eslint/no-explicit-any": "off" },
   },
+  {
+    // A skipped or focused test makes a run green that has not tested. What lacks a program says so where it is skipped.
+    files: ["tests/**/*.ts"],
+    rules: {
+      "no-restricted-syntax": [
+        "error",
+        {
+          selector:
+            "CallExpression > MemberExpression.callee[property.name=/^(only|skip|todo|failing)$/][object.name=/^(it|test|describe)$/]",
+          message:
+            "Every test runs; one that needs a program is chosen by whether it is there, with a mark in its title.",
+        },
+        {
+          selector:
+            "MemberExpression > MemberExpression.object[property.name=/^(only|skip|failing)$/][object.name=/^(it|test|describe)$/]",
+          message: "Every test runs.",
+        },
+        {
+          selector: "CallExpression[callee.name=/^(fit|xit|xtest|fdescribe|xdescribe)$/]",
+          message: "Every test runs.",
+        },
+        {
+          selector: "CallExpression[callee.object.name='fc'][callee.property.name=/^(double|float)$/]",
+          message: "Spreads over bit patterns, nearly all close to 0; draw by evenly(low, high) of tests/evenly.ts.",
+        },
+      ],
+    },
+  },
   { files: ["src/excel/**/*.ts", "tests/**/*.ts", "src/pane/**/*.ts"], rules: { "no-restricted-globals": "off" } },
   {
     files: ["**/*.js", "**/*.cjs", "**/*.mjs"],
@@ -106,6 +134,7 @@ export default tseslint.config(
         require: "readonly",
         process: "readonly",
         __dirname: "readonly",
+        jest: "readonly",
         console: "readonly",
         URL: "readonly",
       },

@@ -2,6 +2,7 @@ import binomialCdf from "@stdlib/stats-base-dists-binomial-cdf";
 import poissonMass from "@stdlib/stats-base-dists-poisson-pmf";
 import fc from "fast-check";
 import { binomial, chanceOver, countAtLevel, poisson, turnedAwayShare } from "../../src/models/counts";
+import { evenly } from "../evenly";
 
 const { jStat } = require("jstat") as { jStat: { poisson: { cdf(k: number, mean: number): number } } };
 
@@ -95,20 +96,14 @@ describe("binomial counts", () => {
 
 test("the count at a level never falls as mean or level rise", () => {
   fc.assert(
-    fc.property(
-      fc.double({ min: 0.001, max: 3000, noNaN: true }),
-      fc.double({ min: 1, max: 3, noNaN: true }),
-      fc.double({ min: 0.01, max: 0.999, noNaN: true }),
-      fc.double({ min: 0, max: 1, noNaN: true }),
-      (mean, more, level, way) => {
-        const counts = poisson(mean);
-        const enough = countAtLevel(counts, level);
-        expect(countAtLevel(poisson(mean * more), level)).toBeGreaterThanOrEqual(enough);
-        expect(countAtLevel(counts, level + (0.9999 - level) * way)).toBeGreaterThanOrEqual(enough);
-        expect(chanceOver(counts, enough)).toBeLessThanOrEqual((1 - level) * (1 + 1e-9));
-        if (enough > 0) expect(chanceOver(counts, enough - 1)).toBeGreaterThan((1 - level) * (1 - 1e-9));
-      },
-    ),
+    fc.property(evenly(0.001, 3000), evenly(1, 3), evenly(0.01, 0.999), evenly(0, 1), (mean, more, level, way) => {
+      const counts = poisson(mean);
+      const enough = countAtLevel(counts, level);
+      expect(countAtLevel(poisson(mean * more), level)).toBeGreaterThanOrEqual(enough);
+      expect(countAtLevel(counts, level + (0.9999 - level) * way)).toBeGreaterThanOrEqual(enough);
+      expect(chanceOver(counts, enough)).toBeLessThanOrEqual((1 - level) * (1 + 1e-9));
+      if (enough > 0) expect(chanceOver(counts, enough - 1)).toBeGreaterThan((1 - level) * (1 - 1e-9));
+    }),
   );
 });
 

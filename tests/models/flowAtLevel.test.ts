@@ -5,6 +5,7 @@ import { type Kind, commonStep, flowAtLevel, mergeKinds } from "../../src/models
 import { flowByCombinations } from "../../src/models/sumByCombinations";
 import { stepsByFrequencies } from "../../src/models/sumByFrequencies";
 import { stepsAtLevel } from "../../src/models/sumByRecursion";
+import { evenly } from "../evenly";
 
 /** The same by listing every combination up to far tails and adding chances from the smallest flow upwards. */
 function listed(
@@ -68,12 +69,12 @@ describe("flow at a level", () => {
 
   test("any three kinds in quarter litres", () => {
     const quarter = fc.integer({ min: 1, max: 80 }).map((quarters) => quarters / 4);
-    const mean = fc.double({ min: 0.01, max: 4, noNaN: true });
+    const mean = evenly(0.01, 4);
     fc.assert(
       fc.property(
         fc.tuple(mean, mean, mean),
         fc.tuple(quarter, quarter, quarter),
-        fc.double({ min: 0.05, max: 0.995, noNaN: true }),
+        evenly(0.05, 0.995),
         (means, flows, level) => {
           const { flow, margin } = listed(means, flows)(level);
           fc.pre(margin > 1e-9);

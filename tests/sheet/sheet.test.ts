@@ -385,37 +385,34 @@ describeInBrowser("local sheet", (suite) => {
     expect(await page.getByRole("link", { name: "Help" }).getAttribute("href")).toBe("help.html");
   });
 
-  (sampleFiles.length > 0 ? test.each(sampleFiles) : test.skip.each(["no sample"]))(
-    "%s shows its saved values",
-    async (file) => {
-      const saved = readWorkbook(readFileSync(path.join(samples, file)), ids);
-      await open(`sheet.html?open=${file}`);
-      await press(page, "F8");
-      const read = async (): Promise<{ compared: number; wrong: string[] }> => {
-        let compared = 0;
-        const wrong: string[] = [];
-        for (const { name, cells } of saved.sheets) {
-          if ((await page.getByRole("tab", { name, exact: true }).count()) === 0) continue;
-          await showTab(page, name);
-          const values = await tableValues(page);
-          for (const address of Object.keys(cells)) {
-            const value = saved.cached(name, address);
-            if (value === undefined) continue;
-            compared++;
-            if (!agrees(values[address], value))
-              wrong.push(`${name}!${address}: ${JSON.stringify(value)}, shown ${values[address]}`);
-          }
+  test.each(sampleFiles)("%s shows its saved values", async (file) => {
+    const saved = readWorkbook(readFileSync(path.join(samples, file)), ids);
+    await open(`sheet.html?open=${file}`);
+    await press(page, "F8");
+    const read = async (): Promise<{ compared: number; wrong: string[] }> => {
+      let compared = 0;
+      const wrong: string[] = [];
+      for (const { name, cells } of saved.sheets) {
+        if ((await page.getByRole("tab", { name, exact: true }).count()) === 0) continue;
+        await showTab(page, name);
+        const values = await tableValues(page);
+        for (const address of Object.keys(cells)) {
+          const value = saved.cached(name, address);
+          if (value === undefined) continue;
+          compared++;
+          if (!agrees(values[address], value))
+            wrong.push(`${name}!${address}: ${JSON.stringify(value)}, shown ${values[address]}`);
         }
-        return { compared, wrong };
-      };
-      let result = await read();
-      // Calculation may take a few passes after the page is ready.
-      for (let tries = 0; tries < 10 && result.wrong.length > 0; tries++) {
-        await page.waitForTimeout(1_000);
-        result = await read();
       }
-      expect(result.wrong).toEqual([]);
-      expect(result.compared).toBeGreaterThan(20);
-    },
-  );
+      return { compared, wrong };
+    };
+    let result = await read();
+    // Calculation may take a few passes after the page is ready.
+    for (let tries = 0; tries < 10 && result.wrong.length > 0; tries++) {
+      await page.waitForTimeout(1_000);
+      result = await read();
+    }
+    expect(result.wrong).toEqual([]);
+    expect(result.compared).toBeGreaterThan(20);
+  });
 });

@@ -57,6 +57,6 @@ testElsewhere.each([
   ["test, nothing there", {}, ["--tests"], "ci"],
   ["test, only what start needs", forStart, ["--tests"], "install --no-save"],
   ["test, all there", forTests, ["--tests"], ""],
-])("npm %s", (_name, installed, words, asked) => {
+])("npm %s [not on Windows]", (_name, installed, words, asked) => {
   expect(askedOfNpm(installed as unknown as Record<string, string>, ...words)).toBe(asked);
 });

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { daysCovered } from "../../../src/functions/plan/daysCovered";
 import { columnOf } from "./planCells";
+import { evenly } from "../../evenly";
 
 const days = (stock: number, needs: unknown[], loss = 0): any =>
   daysCovered([[stock]], columnOf(needs), [[loss]])[0]![0];
@@ -67,9 +68,9 @@ test("the loss must be said", () => {
 test("inverse: running the stock down for the answer leaves nothing", () => {
   fc.assert(
     fc.property(
-      fc.array(fc.double({ min: 0.1, max: 50, noNaN: true }), { minLength: 1, maxLength: 20 }),
-      fc.double({ min: 0, max: 1, noNaN: true }),
-      fc.double({ min: 0, max: 5, noNaN: true }),
+      fc.array(evenly(0.1, 50), { minLength: 1, maxLength: 20 }),
+      evenly(0, 1),
+      evenly(0, 5),
       (needs, share, loss) => {
         const stock = share * needs.reduce((sum, need) => sum + need + loss, 0) * 0.999;
         const covered = days(stock, needs, loss) as number;

@@ -4,6 +4,7 @@ import { planChance } from "../../../src/functions/plan/planChance";
 import { stockPlan } from "../../../src/functions/plan/stockPlan";
 import { columnOf, consecutive, firstOfMarch, records, workedCells } from "./planCells";
 import { simulatedPlan } from "./simulatedPlan";
+import { evenly } from "../../evenly";
 
 const { jStat } = require("jstat") as { jStat: any };
 
@@ -69,7 +70,7 @@ describe("with nothing left to chance it is STOCK_PLAN to the last digit", () =>
     });
   });
 
-  const amount = fc.double({ min: 0, max: 200, noNaN: true });
+  const amount = evenly(0, 200);
   test("any plan, dated deliveries of one day included", () => {
     fc.assert(
       fc.property(
@@ -79,16 +80,10 @@ describe("with nothing left to chance it is STOCK_PLAN to the last digit", () =>
             power: fc.array(fc.constantFrom(24, 24, 0, 11.3), { minLength: days, maxLength: days }),
             deliveries: fc.array(fc.tuple(fc.integer({ min: -1, max: days }), amount), { maxLength: 6 }),
             plants: fc.array(
-              fc.tuple(
-                fc.integer({ min: 0, max: 4 }),
-                fc.double({ min: -3, max: 6, noNaN: true }),
-                fc.double({ min: 0, max: 50, noNaN: true }),
-                fc.double({ min: 0.01, max: 5, noNaN: true }),
-                fc.double({ min: 1, max: 120, noNaN: true }),
-              ),
+              fc.tuple(fc.integer({ min: 0, max: 4 }), evenly(-3, 6), evenly(0, 50), evenly(0.01, 5), evenly(1, 120)),
               { minLength: 1, maxLength: 3 },
             ),
-            restart: fc.double({ min: 0, max: 30, noNaN: true }),
+            restart: evenly(0, 30),
             sameDay: fc.boolean(),
             seed: fc.integer({ min: 0, max: 1000 }),
           }),

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { plantsForPlan } from "../../../src/functions/plan/plantsForPlan";
 import { columnOf, consecutive, firstOfMarch, workedCells } from "./planCells";
 import { simulatedPlan } from "./simulatedPlan";
+import { evenly } from "../../evenly";
 
 type Cells = [any, any, any, any, any, any];
 
@@ -85,7 +86,7 @@ test("the fewest of any plan is that of a search over plans simulated with code 
     fc.property(
       fc.array(fc.integer({ min: 0, max: 80 }), { minLength: 1, maxLength: 8 }),
       fc.array(fc.constantFrom(24, 24, 24, 12, 0), { minLength: 8, maxLength: 8 }),
-      fc.double({ min: 0.5, max: 3, noNaN: true }),
+      evenly(0.5, 3),
       fc.boolean(),
       (need, power, rate, sameDay) => {
         const days = need.length;

@@ -4,6 +4,7 @@ import { CellError } from "../../../src/cells/cellValues";
 import worked from "../../reference/stockPlanTenDays.json";
 import { columnOf, consecutive, firstOfMarch, records, workedCells } from "./planCells";
 import { simulatedPlan } from "./simulatedPlan";
+import { evenly } from "../../evenly";
 
 const messageOf = (table: any[][]): string => {
   const cell = table[0]![0];
@@ -40,11 +41,7 @@ describe("the ten-day plan worked by hand", () => {
 });
 
 const quarterHours = (most: number) => fc.integer({ min: 0, max: most * 4 }).map((quarters) => quarters / 4);
-const someAmount = fc.oneof(
-  fc.constant(0),
-  fc.integer({ min: 0, max: 200 }),
-  fc.double({ min: 0, max: 300, noNaN: true }),
-);
+const someAmount = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 200 }), evenly(0, 300));
 
 /** Plans in quarters of an hour, with the cells that STOCK_PLAN takes. */
 const simulatedPlans = fc.integer({ min: 1, max: 15 }).chain((days) =>
@@ -57,14 +54,14 @@ const simulatedPlans = fc.integer({ min: 1, max: 15 }).chain((days) =>
         count: fc.integer({ min: 0, max: 4 }),
         on: fc.integer({ min: -300, max: 500 }),
         start: quarterHours(50),
-        rate: fc.double({ min: 0.01, max: 5, noNaN: true }),
-        capacity: fc.double({ min: 1, max: 120, noNaN: true }),
+        rate: evenly(0.01, 5),
+        capacity: evenly(1, 120),
       }),
       { minLength: 1, maxLength: 4 },
     ),
-    share: fc.double({ min: 0, max: 1, noNaN: true }),
-    ratio: fc.double({ min: 1, max: 2, noNaN: true }),
-    emptyDays: fc.double({ min: 0.5, max: 30, noNaN: true }),
+    share: evenly(0, 1),
+    ratio: evenly(1, 2),
+    emptyDays: evenly(0.5, 30),
     restart: quarterHours(40),
     sameDay: fc.boolean(),
   }),
@@ -200,8 +197,8 @@ test("a kind adds room and liquid from its switch-on date", () => {
   expect(rows.map((row) => row["held back"])).toEqual([0, 16, 162, 192]);
 });
 
-const amount = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 200 }), fc.double({ min: 0, max: 300, noNaN: true }));
-const power = fc.oneof(fc.constant(24), fc.constant(0), fc.double({ min: 0, max: 24, noNaN: true }));
+const amount = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 200 }), evenly(0, 300));
+const power = fc.oneof(fc.constant(24), fc.constant(0), evenly(0, 24));
 const anyPlan = fc.integer({ min: 1, max: 25 }).chain((days) =>
   fc.record({
     need: fc.array(amount, { minLength: days, maxLength: days }),
@@ -211,16 +208,16 @@ const anyPlan = fc.integer({ min: 1, max: 25 }).chain((days) =>
       fc.tuple(
         fc.integer({ min: 0, max: 4 }),
         fc.integer({ min: firstOfMarch - 3, max: firstOfMarch + 6 }),
-        fc.double({ min: 0, max: 50, noNaN: true }),
-        fc.double({ min: 0.01, max: 5, noNaN: true }),
-        fc.double({ min: 1, max: 120, noNaN: true }),
+        evenly(0, 50),
+        evenly(0.01, 5),
+        evenly(1, 120),
       ),
       { minLength: 1, maxLength: 4 },
     ),
-    share: fc.double({ min: 0, max: 1, noNaN: true }),
-    ratio: fc.double({ min: 1, max: 2, noNaN: true }),
-    emptyDays: fc.double({ min: 0.5, max: 30, noNaN: true }),
-    restart: fc.double({ min: 0, max: 40, noNaN: true }),
+    share: evenly(0, 1),
+    ratio: evenly(1, 2),
+    emptyDays: evenly(0.5, 30),
+    restart: evenly(0, 40),
     sameDay: fc.boolean(),
   }),
 );
