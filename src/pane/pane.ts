@@ -6,7 +6,7 @@ import { callsIn, parseFormula } from "../cells/formulaTree";
 import { connectActiveCell, type ActiveCell } from "../excel/activeCell";
 import { makeFunctionList } from "./functionList";
 import { makeFunctionPage } from "./functionPage";
-import { makeSearch } from "./searchFunctions";
+import { makeSearch } from "../catalogue/searchFunctions";
 import { byId } from "./element";
 
 const search = byId<HTMLInputElement>("search");
