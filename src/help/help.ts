@@ -1,8 +1,8 @@
 /** The help page's search; the page reads and prints without it. */
 import { catalogue } from "../catalogue/catalogue";
 import { firstSentence } from "../catalogue/firstSentence";
+import { makeSearch } from "../catalogue/searchFunctions";
 import { byId, element } from "../pane/element";
-import { makeSearch } from "../pane/searchFunctions";
 
 const search = makeSearch(catalogue);
 const form = byId<HTMLFormElement>("search");
