@@ -10,13 +10,12 @@ export interface PageActions {
   /** What the first button does with a formula, in one word: "Insert" or "Copy". */
   verb: "Insert" | "Copy";
   use(formula: string): void;
+  /** The form in which the function is filled in. */
+  form: HTMLElement;
+  isFavourite: boolean;
+  /** Marks or unmarks; gives whether it is marked now. */
+  toggleFavourite(): boolean;
 }
-
-/** The call with the required arguments' names in their places, to be typed over. */
-const placeholderFormula = (record: FunctionRecord): string => {
-  const names = record.arguments.filter((argument) => !argument.optional).map((argument) => argument.name);
-  return `=${namespace}.${record.id}(${names.join(",")})`;
-};
 
 const shownResult = (example: Example, result: FunctionRecord["result"]): Node => {
   const shown = exampleResult(example, result);
@@ -77,7 +76,15 @@ const exampleEntry = (example: Example, record: FunctionRecord, actions: PageAct
 
 /** Everything the catalogue says about one function. */
 export const makeFunctionPage = (record: FunctionRecord, actions: PageActions): HTMLElement => {
-  const empty = placeholderFormula(record);
+  const star = element(
+    "button",
+    {
+      type: "button",
+      "aria-pressed": String(actions.isFavourite),
+      onclick: () => star.setAttribute("aria-pressed", String(actions.toggleFavourite())),
+    },
+    "Favourite",
+  );
   return element(
     "article",
     { "aria-labelledby": "function-name" },
@@ -85,14 +92,11 @@ export const makeFunctionPage = (record: FunctionRecord, actions: PageActions): 
     element("h2", { id: "function-name", tabindex: "-1" }, record.id),
     element("p", { class: "lead" }, record.description),
     element("p", {}, element("code", { class: "formula" }, `=${namespace}.${signature(record)}`)),
-    element(
-      "button",
-      { type: "button", class: "main", onclick: () => actions.use(empty) },
-      actions.verb === "Insert" ? "Insert into the active cell" : "Copy with argument names",
-    ),
+    star,
     record.caution
       ? element("div", { class: "caution", role: "note" }, element("b", {}, "Caution "), record.caution)
       : null,
+    part("Fill it in", actions.form),
     part(
       "Arguments",
       record.arguments.length > 0 ? element("dl", {}, ...record.arguments.map(argumentEntry)) : words("None."),
