@@ -62,9 +62,11 @@ export const askedAs: { readonly [id: string]: string | undefined } = {
   DRAW_RATIO: "how wasteful are our fills; measured transfer loss; litres drawn for each litre",
   ESTIMATED_DRAW: "draw for a fill without readings; flash and cool down",
   FILL_ORDER: "which vessel to fill first; who gets filled first; fill sequence; priority of vessels",
-  FILLS_AVAILABLE: "how many fills are left; how many portables can I fill; refills from the tank",
+  FILLS_AVAILABLE:
+    "how many fills are in it; fills in the vessel; how many fills are left; how many portables can I fill; refills from the tank",
   FLASH_LOSS: "flash off; pressure let down; depressurise",
-  GROSS_DRAW: "how much to draw for a fill; what leaves the store; gross for net; draw for a fill",
+  GROSS_DRAW:
+    "what must be drawn for a net fill; drawn for a fill; how much to draw for a fill; what leaves the store; gross for net; draw for a fill",
   HOSE_DROP: "pressure drop in a pipe; long hose; pipe size; tubing",
   NET_FILL: "what arrives in the vessel; net of gross; how much ends up",
   TRANSFER_LOSS: "lost while filling; decanting loss; transfill loss; wasted in a fill",

@@ -436,7 +436,7 @@ describeInBrowser("the pane", (suite) => {
       ["what must be drawn for a net fill", { net_fill: "20" }, /^25 L$/],
       ["how many fills are in it", { level: "100", fill_each: "20" }, /^4$/],
       ["boil off", { capacity: "40" }, /^5 L\/day$/],
-      ["minutes at 5 litres per minute", { content: "1000", flow: "5" }, /^180 min$/],
+      ["cylinder minutes", { content: "1000", flow: "5" }, /^180 min$/],
       ["cylinders needed", { gas: "63000", content: "7000" }, /^10$/],
       ["oxygen for a journey", { flow: "10", minutes: "90" }, /^1800 L$/],
       ["how many patients can we carry", { supply_flow: "25", flow_each: "6" }, /^4$/],
