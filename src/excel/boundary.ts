@@ -34,11 +34,33 @@ const toHost = (cell: unknown): unknown => {
   return unexpected("a result is missing");
 };
 
+/**
+ * Excel takes 5 MB at most from a custom function and stays at #BUSY! beyond it (OfficeDev/office-js 4654, 2786); the rest
+ * is for what is sent with a result. Numbers alone never come near in the cells that one formula may fill.
+ */
+const mostSent = 4500000;
+const fewToSend = 10000;
+
+const sendable = (rows: unknown[][], width: number): unknown[][] =>
+  rows.length * width > fewToSend && JSON.stringify(rows).length > mostSent
+    ? [
+        [
+          spoken(
+            "#VALUE!",
+            `the result of ${rows.length} rows is larger than the 5 MB that Excel takes from one formula: give a shorter range, such as the filled rows alone`,
+          ),
+        ],
+      ]
+    : rows;
+
 const tableToHost = (table: unknown): unknown[][] => {
   if (!Array.isArray(table) || table.length === 0) return [[unexpected("there is no result")]];
   const rows = table.map((row: unknown) => (Array.isArray(row) ? row : [row]));
   const width = rows.reduce((widest, row) => Math.max(widest, row.length), 1);
-  return rows.map((row) => Array.from({ length: width }, (_, column) => toHost(row[column])));
+  return sendable(
+    rows.map((row) => Array.from({ length: width }, (_, column) => toHost(row[column]))),
+    width,
+  );
 };
 
 /** The runtime appends an object about the call, which must never land in an omitted argument's place. */

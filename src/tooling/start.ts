@@ -68,18 +68,20 @@ const aboutTrust = (certificate: FoundCertificate): string[] =>
         "agree to go on. The local sheet needs none of this.",
       ];
 
-const aboutExcel = (manifest: string): string[] => [
+const aboutExcel = (folder: string): string[] => [
   "",
-  "To load the add-in into Excel, while this runs:",
-  "  Windows      Put manifest.xml into a shared folder; in Excel: File > Options > Trust Center > Trust Center",
-  "               Settings > Trusted Add-in Catalogs, add the folder's network address, tick Show in Menu, restart",
-  "               Excel; then Home (or Insert) > Add-ins > More Add-ins > Shared Folder > Oxygen Supply Functions > Add.",
-  "  Mac          Copy manifest.xml into ~/Library/Containers/com.microsoft.Excel/Data/Documents/wef (make the folder",
-  "               if it is missing), restart Excel; then Home > Add-ins (or Insert > My Add-ins, the small arrow).",
-  "  On the web   In a workbook: Home > Add-ins > More Settings (or Insert > Add-ins > Manage My Add-ins) > Upload My",
-  "               Add-in, and choose manifest.xml.",
-  `  The file     ${manifest}`,
-  "Then type =OXYGEN. in a cell, or open Oxygen functions on the Formulas tab.",
+  "To load the add-in into Excel, while this runs, take one of the two files and one only:",
+  `  Microsoft 365     ${path.join(folder, "manifest.xml")}`,
+  `  Excel 2021, 2024  ${path.join(folder, "manifest-perpetual.xml")}`,
+  "  On the web   In a workbook: Home > Add-ins > More Add-ins (or Advanced) > My Add-ins > Upload My Add-in, and",
+  "               choose the file for Microsoft 365.",
+  "  Windows      For trials: put the file into a shared folder; in Excel: File > Options > Trust Center > Trust",
+  "               Center Settings > Trusted Add-in Catalogs, add the folder's network address, tick Show in Menu,",
+  "               restart Excel; then Home > Add-ins > Advanced > Shared Folder > Oxygen Supply Functions > Add, again",
+  "               in each new workbook.",
+  "  Mac          For trials: copy the file into ~/Library/Containers/com.microsoft.Excel/Data/Documents/wef (make the",
+  "               folder if it is missing), restart Excel; then Home > Add-ins (or Insert > My Add-ins, the small arrow).",
+  "Then open samples/this-excel.xlsx, which says whether this Excel does what the other workbooks count on.",
 ];
 
 const serveAddIn = async (host: string | undefined, trust: boolean): Promise<RunningServer | undefined> => {
@@ -101,7 +103,7 @@ const serveAddIn = async (host: string | undefined, trust: boolean): Promise<Run
       index: "pane.html",
     });
     console.log(`Add-in for Excel   ${addInHost}/`);
-    console.log([...aboutTrust(certificate), ...aboutExcel(path.join(distFolder, "manifest.xml"))].join("\n"));
+    console.log([...aboutTrust(certificate), ...aboutExcel(distFolder)].join("\n"));
     return server;
   } catch (fault) {
     if ((fault as NodeJS.ErrnoException).code !== "EADDRINUSE") throw fault;

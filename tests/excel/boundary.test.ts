@@ -53,6 +53,27 @@ it("turns errors into the host's, with code and words", () => {
   expect([second.code, second.message]).toEqual(["#N/A", "never empties"]);
 });
 
+// 5 MB: what Microsoft says of the limit in OfficeDev/office-js 4654.
+describe("a result that Excel could not take", () => {
+  const sentBytes = (result: unknown): number => Buffer.byteLength(JSON.stringify(result));
+
+  it("is one error with words: long texts, dates with their formats", () => {
+    for (const cell of ["x".repeat(100), dateCell(46000.04166666667)]) {
+      const table = Array.from({ length: 100_000 }, () => [cell]);
+      expect(sentBytes(table)).toBeGreaterThan(5e6);
+      const answer = giving(table)() as HostError[][];
+      expect(answer).toHaveLength(1);
+      expect([answer[0]![0]!.code, answer[0]![0]!.message]).toEqual(["#VALUE!", expect.stringContaining("5 MB")]);
+    }
+  });
+
+  it("is not a full column of the longest numbers, which stays below", () => {
+    const table = Array.from({ length: 200_000 }, (_, row) => [1 / 3 + row]);
+    expect(sentBytes(table)).toBeLessThan(5e6);
+    expect(giving(table)()).toEqual(table);
+  });
+});
+
 describe("dates", () => {
   /** The boundary as a build for a program has it. */
   const builtFor = (program: Program): typeof wrapForExcel => {

@@ -33,6 +33,13 @@ it("tells Excel of data types in the build for Microsoft 365 alone, and of nothi
   expect(JSON.stringify(functions)).not.toContain("customEnumId");
 });
 
+// Desktop Excel loads no function at all from a file above 1 MB: OfficeDev/office-js 4808, Excel-Custom-Functions 422.
+it.each(["functions", "functions-perpetual"])("keeps %s.json well below 1 MB", (name) => {
+  const bytes = Buffer.byteLength(JSON.stringify(readFunctionsJson(name), null, 1));
+  expect(bytes).toBeGreaterThan(100_000);
+  expect(bytes).toBeLessThan(800_000);
+});
+
 const validate = (changed: unknown): Promise<string[]> =>
   AppManifestUtils.validateAgainstSchema(changed as TeamsManifest);
 
@@ -70,7 +77,7 @@ describe("against Microsoft's schema (@microsoft/app-manifest)", () => {
 
 /** What Microsoft's tool reads in a manifest, in a process of its own since Jest can't load all of its packages. */
 const readByTool = (name: string): Record<string, unknown> => {
-  const script = `require("office-addin-manifest").OfficeAddinManifest.readManifestFile(${JSON.stringify(path.join(folder, name))})
+  const script = `require("office-addin-manifest").OfficeAddinManifest.readManifestFile(${JSON.stringify(path.resolve(folder, name))})
     .then(({ id, version, displayName, officeAppType }) => console.log(JSON.stringify({ id, version, displayName, officeAppType })))`;
   const { stdout, stderr } = spawnSync(process.execPath, [require.resolve("tsx/cli"), "-e", script], {
     cwd: __dirname,
@@ -88,6 +95,17 @@ it("is read by Microsoft's tool (office-addin-manifest) as the same add-in as th
     version: String(fromXml.version).replace(/\.0$/, ""),
   });
 }, 30_000);
+
+it(
+  "reads the built manifest for perpetual Excel as another add-in of the same version",
+  () => {
+    const [one, other] = ["manifest.xml", path.join(builtFiles(), "manifest-perpetual.xml")].map(readByTool);
+    expect(other).toMatchObject({ officeAppType: "TaskPaneApp", version: one!.version });
+    expect(other!.id).not.toBe(one!.id);
+    expect(other!.displayName).not.toBe(one!.displayName);
+  },
+  buildTimeout,
+);
 
 it("says the same as the XML manifest", () => {
   expect(manifest.id).toBe(childAt(xml, "Id").text);
