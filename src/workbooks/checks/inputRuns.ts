@@ -1,4 +1,4 @@
-import { cellName, placeOf } from "../../cells/addresses";
+import { areaOf, cellName, isInArea, placeOf } from "../../cells/addresses";
 import type { SheetDescription, Validation } from "../writer";
 
 /** Entries below each other in one column that one rule holds for. */
@@ -16,12 +16,20 @@ export interface InputRun {
 const ruleOf = ({ rule, refusal, blankPasses }: Validation): string =>
   JSON.stringify([rule, refusal?.words, blankPasses ?? true]);
 
+/** The rule of a cell: its own, or that of a range of the sheet. One that only warns lets anything stay. */
+const ruleFor = ({ cells, validations = [] }: SheetDescription, address: string): Validation | undefined =>
+  cells[address]!.validation ??
+  validations.find(
+    ({ range, refusal }) => (refusal?.weight ?? "stop") === "stop" && isInArea(placeOf(address), areaOf(range)),
+  );
+
 /** What the reader may change on a sheet, with the rules for it. */
 export const inputRuns = (sheet: SheetDescription): InputRun[] => {
   const cells = Object.entries(sheet.cells)
     .flatMap(([address, cell]) => {
       const isInput = (cell.role === "input" || cell.role === "tableInput") && cell.unlocked !== false;
-      return isInput && cell.validation ? [{ ...placeOf(address), cell, validation: cell.validation }] : [];
+      const validation = ruleFor(sheet, address);
+      return isInput && validation ? [{ ...placeOf(address), cell, validation }] : [];
     })
     .sort((one, other) => one.column - other.column || one.row - other.row);
   const runs: (InputRun & { at: number; from: number })[] = [];

@@ -53,6 +53,9 @@ export interface PlantKind {
   /** Mass [kg] and floor [m²] as shipped. */
   mass: number;
   floor: number;
+  /** The floor's sides [m], length along the row that plants stand in. */
+  length?: number;
+  width?: number;
 }
 
 export const plants = {
@@ -65,6 +68,8 @@ export const plants = {
     standbyWatts: 900,
     mass: 410,
     floor: 1.0,
+    length: 1.0,
+    width: 1.0,
   },
   large: {
     name: "Plant L",
@@ -75,6 +80,8 @@ export const plants = {
     standbyWatts: 1700,
     mass: 890,
     floor: 1.2,
+    length: 1.2,
+    width: 1.0,
   },
 } as const satisfies Record<string, PlantKind>;
 

@@ -16,6 +16,8 @@ import {
 import { comparison, tablePlaces } from "./tables";
 
 const sheetName = "Checks";
+/** Where an example has no source outside: the rule stated in the function's help, worked out by hand. */
+export const byRule = "stated rule, plain arithmetic";
 const firstRow = 6;
 
 type Example = FunctionRecord["examples"][number];
@@ -47,7 +49,7 @@ const rowOf = ({ record, example, row }: Check): (CellDescription | null)[] => {
   const looks = { align: "right" as const, ...(format ? { format } : {}) };
   const head = [tableCell(record.group), tableCell(record.id), words(formula)];
   const shows = (kind: string): CellDescription => words([kind, example.note].filter(Boolean).join(" "));
-  const source = words(example.source ?? "plain arithmetic by the function's rule");
+  const source = words(example.source ?? byRule);
 
   if (Array.isArray(result)) {
     const place = tablePlaces.get(formula)!;
@@ -149,7 +151,7 @@ export const checksSheet: SheetDescription = {
       ),
     ),
     [`B${lastRow + 2}`]: note(
-      "Expected values come from the source named in each row, never from these functions themselves. A result outside its tolerance means: don't use that function until it is explained.",
+      "Expected values come from the source named in each row, or, where it says so, from the stated rule worked out by hand: such a row shows that the function keeps its rule, not that the rule is right. A result outside its tolerance means: don't use that function until it is explained.",
       { across: 9 },
     ),
   },

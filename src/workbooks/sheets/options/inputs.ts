@@ -17,7 +17,9 @@ import {
   unit,
   type CellDescription,
   type SheetDescription,
+  type Validation,
 } from "../../writer";
+import type { BookCheck } from "../../checks";
 import { dateLimits } from "../dateInput";
 import { numberInput } from "../numberInput";
 
@@ -32,14 +34,26 @@ interface InputRow {
   least: number;
   most: number;
   note: string;
+  /** Functions alone read it, so text with a unit passes. */
+  units?: boolean;
 }
 
-const row = ({ words, value, name, unit: symbol, format, least, most, note: why }: InputRow): CellDescription[] => [
+const row = ({
+  words,
+  value,
+  name,
+  unit: symbol,
+  format,
+  least,
+  most,
+  note: why,
+  units = false,
+}: InputRow): CellDescription[] => [
   label(words),
   numberInput(
     value,
     words.slice(0, 32),
-    { words: `${words}, in ${symbol}.`, least, most, unit: symbol },
+    { words: `${words}, in ${symbol}.`, least, most, unit: symbol, units },
     { name, format },
   ),
   unit(symbol),
@@ -66,10 +80,34 @@ const options: readonly [name: string, counts: readonly number[]][] = [
   ["Mixed", [2, 3, 0]],
   ["Used plants", [0, 0, 9]],
 ];
-export const optionRows = { first: 55, last: 54 + options.length };
-export const optionCount = options.length;
+const typedRows = { first: 55, last: 54 + options.length };
+/** The best mix follows the typed options as one more. */
+export const optionRows = { first: typedRows.first, last: typedRows.last + 1 };
+export const optionCount = options.length + 1;
+/** TRUE while no mix fits the limits; the row then repeats the first option, so that the comparison goes on. */
+const noMix = "ISERROR('Mix and money'!$B$18)";
 /** Rows that the sheet Units keeps for the plants of one option. */
 export const mostUnits = 16;
+
+const countFormula = (row: number, letter: string): string =>
+  `=AND(ISNUMBER(${letter}${row}),${letter}${row}>=0,${letter}${row}=INT(${letter}${row}),SUM($B${row}:$D${row})>=1,SUM($B${row}:$D${row})<=${mostUnits})`;
+
+/** Whole, none below 0, and a number of plants that the sheet Units can hold. */
+const countRule = (at: number, column: number): Validation => ({
+  rule: {
+    kind: "formula",
+    formula: countFormula(typedRows.first + at, ["B", "C", "D"][column]!),
+  },
+  blankPasses: false,
+  prompt: {
+    title: "Plants",
+    words: `How many of this kind: 0 or more; 1 to ${mostUnits} plants in all in one option.`,
+  },
+  refusal: {
+    title: "Plants",
+    words: `Enter a whole number from 0; an option holds 1 to ${mostUnits} plants in all.`,
+  },
+});
 
 const kindRow = (at: number): CellDescription[] => {
   const kind = kinds[at]!;
@@ -148,15 +186,15 @@ export const inputsSheet: SheetDescription = {
         numberInput(
           ward.flow,
           "Flow each",
-          { words: "Mean gas flow of one patient, in L/min.", least: 0, most: 120, unit: "L/min" },
+          { words: "Mean gas flow of one patient, in L/min.", least: 0, most: 120, unit: "L/min", units: true },
           { inTable: true, format: formats.oneDecimal },
         ),
       ]),
     ]),
-    ...block("A13", [
+    ...block("A14", [
       [
         label("Gas at the patients, a day"),
-        output(`=OXYGEN.DAILY_DEMAND(B${wardRows.first}:B${wardRows.last},C${wardRows.first}:C${wardRows.last})`, {
+        output("=OXYGEN.DAILY_DEMAND(Patients,PatientFlows)", {
           name: "DailyGas",
           format: formats.whole,
         }),
@@ -165,13 +203,16 @@ export const inputsSheet: SheetDescription = {
       ],
       [
         label("Liquid in the patients' vessels, a day"),
-        output("=OXYGEN.LIQUID_FROM_GAS(DailyGas)", { name: "NetLiquid", format: formats.oneDecimal }),
+        output("=OXYGEN.LIQUID_FROM_GAS(OXYGEN.DAILY_DEMAND(Patients,PatientFlows))", {
+          name: "NetLiquid",
+          format: formats.oneDecimal,
+        }),
         unit("L/day"),
         note("Net: what must end up in the vessels after filling losses.", { across: 7 }),
       ],
       [
         label("Liquid drawn from the plants, a day"),
-        output("=OXYGEN.GROSS_DRAW(NetLiquid,DrawRatio)", { name: "DrawnNeed", format: formats.oneDecimal }),
+        output("=NetLiquid*DrawRatio", { name: "DrawnNeed", format: formats.oneDecimal }),
         unit("L/day"),
         note("Gross: with filling losses. Options are compared on this figure.", { across: 7 }),
       ],
@@ -197,6 +238,7 @@ export const inputsSheet: SheetDescription = {
         least: -400,
         most: 5000,
         note: "Invented site.",
+        units: true,
       }),
       row({
         words: "Hottest usual plant room",
@@ -206,6 +248,7 @@ export const inputsSheet: SheetDescription = {
         format: formats.whole,
         least: -40,
         most: 60,
+        units: true,
         note: "The room, not the forecast: plants heat it. The hottest month decides.",
       }),
       row({
@@ -315,8 +358,15 @@ export const inputsSheet: SheetDescription = {
         format: formats.whole,
         least: 100,
         most: 1000000,
-        note: "Plants and generators, without packing. Limits the best mix only.",
+        note: "Plants and generators, without packing. An option above it can't be recommended.",
       }),
+      share(
+        "Least chance that supply is enough",
+        0.95,
+        "LeastChance",
+        "Own planning default, no source. An option below it can't be recommended.",
+        0.5,
+      ),
     ]),
     ...block("A38", [
       rule("Kinds of plant, and the generator"),
@@ -412,14 +462,17 @@ export const inputsSheet: SheetDescription = {
       ],
     ]),
     ...block("A52", [
-      rule("The four options"),
+      rule("The options"),
       [
-        text(`How many of each kind. Up to ${mostUnits} plants in one option; generators follow from the load.`, {
-          across: 10,
-        }),
+        text(
+          `How many of each kind. Up to ${mostUnits} plants in one option; generators follow from the load. The last one follows from the sheet Mix and money.`,
+          {
+            across: 10,
+          },
+        ),
       ],
       [tableHeader("option"), ...kinds.map((kind) => tableHeader(kind.name))],
-      ...options.map(([name, counts]) => [
+      ...options.map(([name, counts], at) => [
         tableInput(name, {
           validation: {
             rule: { kind: "textLength", most: 24 },
@@ -428,26 +481,40 @@ export const inputsSheet: SheetDescription = {
             refusal: { title: "Option", words: "Enter a name of up to 24 letters." },
           },
         }),
-        ...counts.map((count) => tableInput(count, { format: formats.whole })),
+        ...counts.map((count, column) =>
+          tableInput(count, { format: formats.whole, validation: countRule(at, column) }),
+        ),
       ]),
+      [
+        tableCell(`=IF(${noMix},"no mix fits","Best mix")`),
+        ...["'Mix and money'!$B$18", "'Mix and money'!$B$19", "0"].map((count, at) =>
+          tableCell(`=IF(${noMix},${["B", "C", "D"][at]!}${typedRows.first},${count})`, { format: formats.whole }),
+        ),
+        note("The cheapest mix within the mass, run through the same tests.", { across: 6 }),
+      ],
     ]),
   },
-  validations: [
-    {
-      range: `B${optionRows.first}:D${optionRows.last}`,
-      rule: {
-        kind: "formula",
-        formula: `=AND(ISNUMBER(B${optionRows.first}),B${optionRows.first}>=0,B${optionRows.first}=INT(B${optionRows.first}),SUM($B${optionRows.first}:$D${optionRows.first})>=1,SUM($B${optionRows.first}:$D${optionRows.first})<=${mostUnits})`,
-      },
-      blankPasses: false,
-      prompt: {
-        title: "Plants",
-        words: `How many of this kind: 0 or more; 1 to ${mostUnits} plants in all in one option.`,
-      },
-      refusal: {
-        title: "Plants",
-        words: `Enter a whole number from 0; an option holds 1 to ${mostUnits} plants in all.`,
-      },
-    },
-  ],
+};
+
+const typed = `Inputs!B${typedRows.first}:D${typedRows.last}`;
+
+export const inputChecks: readonly BookCheck[] = [
+  {
+    at: `Inputs!B${typedRows.first}`,
+    what: "Plants of each option",
+    formula: `=LET(x,${typed},bad,IF(ISNUMBER(x),IF((x<0)+(INT(x)<>x)>0,1,0),1),IF(SUM(bad)=0,"ok","Inputs!B${typedRows.first} begins counts of plants that are blank, below 0 or not whole"))`,
+  },
+  {
+    at: `Inputs!B${optionRows.first}`,
+    what: "Plants in one option",
+    formula: `=LET(x,Inputs!B${optionRows.first}:B${optionRows.last}+Inputs!C${optionRows.first}:C${optionRows.last}+Inputs!D${optionRows.first}:D${optionRows.last},bad,IF((x<1)+(x>${mostUnits})>0,1,0),IF(SUM(bad)=0,"ok","Inputs!B"&(IFERROR(MATCH(1,bad,0),1)+${optionRows.first - 1})&" begins an option with no plant or more than ${mostUnits}"))`,
+  },
+];
+
+export const wardTable = { sheet: "Inputs", ...wardRows, columns: ["A", "B", "C"], what: "Wards" };
+export const optionTable = { sheet: "Inputs", ...typedRows, columns: ["A", "B", "C", "D"], what: "Options" };
+
+export const inputNames = {
+  Patients: `Inputs!B${wardRows.first}:B${wardRows.last}`,
+  PatientFlows: `Inputs!C${wardRows.first}:C${wardRows.last}`,
 };

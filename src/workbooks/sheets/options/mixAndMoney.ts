@@ -21,7 +21,9 @@ import {
 import { costs, generator } from "../../scenario/velmar";
 import { numberInput } from "../numberInput";
 import { optionNames, priceRange, runningRange } from "./workings";
-import { kindRows } from "./inputs";
+import { gated } from "../../checks";
+import { kindRows, optionCount } from "./inputs";
+import { feasibleRange } from "./comparison";
 
 const { currency } = costs;
 const rule = (words: string): CellDescription[] => headingRow(words, 7);
@@ -33,7 +35,7 @@ const fuelPerKwh =
 const itemRow = (row: number): CellDescription[] => [
   tableCell(`=Inputs!A${row}`),
   tableCell(
-    `=OXYGEN.COST_PER_DAY(Inputs!H${row},LifeDays,Inputs!I${row}+Inputs!E${row}/1000*24*FuelPerKwh*FuelPrice)`,
+    `=OXYGEN.COST_PER_DAY(Inputs!H${row},LifeDays,Inputs!I${row}+Inputs!E${row}/1000*24*${fuelPerKwh}*FuelPrice)`,
     {
       format: formats.oneDecimal,
     },
@@ -115,7 +117,7 @@ export const mixSheet: SheetDescription = {
       spill: { total: true, formats: [undefined, formats.whole, withUnit(0, currency)], room: 5 },
     }),
     E17: label("Mass of the mix"),
-    F17: output('=IFERROR(OXYGEN.SHIPPED_MASS(B18:B20,-F7:F9),"no mix")', { format: formats.kilograms }),
+    F17: output('=IF(ISNUMBER(B18),SUMPRODUCT(B18:B20,-F7:F9),"no mix")', { format: formats.kilograms }),
     G17: note("Without packing."),
     E18: label("Pallets of the mix"),
     F18: output(
@@ -191,28 +193,39 @@ export const mixSheet: SheetDescription = {
       ],
     ]),
     ...block("A39", [[tableHeader("option"), tableHeader("pays back after days"), tableHeader("that is years")]]),
-    A40: tableCell(`=${optionNames}`, { spill: { room: 4 } }),
+    A40: tableCell(`=${optionNames}`, { spill: { room: optionCount } }),
     B40: tableCell(
       `=IFNA(OXYGEN.BREAK_EVEN_DAYS(${priceRange},${runningRange},StorePrice,BroughtCost),"doesn't pay back")`,
       {
         align: "right",
-        spill: { formats: [formats.whole], room: 4 },
+        spill: { formats: [formats.whole], room: optionCount },
       },
     ),
-    C40: tableCell('=IF(ISNUMBER(B40:B43),B40:B43/365,"–")', {
+    C40: tableCell('=IF(ISNUMBER(B40#),B40#/365,"–")', {
       align: "right",
-      spill: { formats: [formats.oneDecimal], room: 4 },
+      spill: { formats: [formats.oneDecimal], room: optionCount },
     }),
-    ...block("A45", [
+    D39: tableHeader("can be recommended"),
+    D40: tableCell(`=${feasibleRange}`, { align: "center", spill: { room: optionCount } }),
+    ...block("A46", [
       [
-        label("First to pay back, by money alone"),
-        answer('=IF(COUNT(B40:B43)=0,"none",XLOOKUP(MIN(B40:B43),B40:B43,A40:A43))', { across: 2 }),
+        label("First to pay back, of those that can be recommended"),
+        answer(
+          gated(
+            '=LET(days,IF((D40#="yes")*ISNUMBER(B40#),B40#,""),IF(COUNT(days)=0,"none",INDEX(A40#,MATCH(MIN(days),days,0))))',
+          ),
+          { across: 2, name: "HeadlinePaysBack" },
+        ),
       ],
     ]),
-    A46: note(
+    A47: note(
       "Days until price and running costs of the plants equal those of brought liquid, without interest; no days for one that is dearer at last. Money is not the only ground: a boat that can't land brings nothing.",
       { across: 7 },
     ),
   },
-  conditional: [{ range: "B26:B31", when: "ISTEXT(B26)", mark: "attention" }],
+  conditional: [
+    { range: "B26:B31", when: "ISTEXT(B26)", mark: "attention" },
+    { range: "D40:D44", when: 'AND(D40<>"",D40<>"yes")', mark: "attention" },
+    { range: "B46:C46", when: "CheckTotal>0", mark: "danger" },
+  ],
 };

@@ -22,7 +22,7 @@ const lastRow = firstRow + days - 1;
 /** One day dark, then a part day: the rest has power. */
 const powerHours = Array.from({ length: days }, (_, day) => (day === 9 ? 0 : day === 10 ? 14 : 24));
 
-const optionLetters = ["E", "F", "G", "H"].slice(0, optionCount);
+const optionLetters = ["E", "F", "G", "H", "I"].slice(0, optionCount);
 const nameOf = (at: number): string => `Inputs!$A$${optionRows.first + at}`;
 
 const column = (letter: string): string => `$${letter}$${firstRow}:$${letter}$${lastRow}`;
@@ -34,7 +34,7 @@ export const firstShort = (at: number): string => `Outage!$${optionLetters[at]}$
 
 export const outageSheet: SheetDescription = {
   name: "Outage",
-  columns: [16, 13, 15, 13, 15, 15, 15, 15, 2, 12, 12, 12, 12, 12, 12, 12],
+  columns: [16, 13, 15, 13, 15, 15, 15, 15, 15, 2, 12, 12, 12, 12, 12, 12, 12],
   tab: tabColours.result,
   freezeAt: `B${firstRow}`,
   print: { orientation: "landscape", pagesHigh: 1 },
@@ -42,15 +42,15 @@ export const outageSheet: SheetDescription = {
     A1: title("An outage, day by day"),
     A2: text(
       "Liquid left in the plants at the close of each day. Change the hours with power; 24 is a day without an outage.",
-      { across: 8 },
+      { across: 9 },
     ),
     A3: caution(
       "Caution: no cylinders are counted here. Whoever depends on oxygen needs cylinders behind every option that shows a short day.",
-      { across: 8 },
+      { across: 9 },
     ),
     A4: link("Start!A1", "Back to the start"),
     A5: heading("First short day"),
-    ...Object.fromEntries(["B", "C", "D", "E", "F", "G", "H"].map((letter) => [`${letter}5`, heading()] as const)),
+    ...Object.fromEntries(["B", "C", "D", "E", "F", "G", "H", "I"].map((letter) => [`${letter}5`, heading()] as const)),
     A6: note("option", { across: 4 }),
     A7: note("first day on which less is drawn than needed", { across: 4 }),
     ...Object.fromEntries(
@@ -58,7 +58,10 @@ export const outageSheet: SheetDescription = {
         [`${letter}6`, tableHeader(`=${nameOf(at)}`)] as const,
         [
           `${letter}7`,
-          output(`=IFNA(OXYGEN.FIRST_SHORT_DATE(${plan(at)}),"none")`, { format: formats.date, align: "center" }),
+          output(
+            `=IF(ISNUMBER(${letter}${firstRow}),IFNA(OXYGEN.FIRST_SHORT_DATE(${plan(at)}),"none"),${letter}${firstRow})`,
+            { format: formats.date, align: "center" },
+          ),
         ] as const,
         [`${letter}9`, tableHeader(`=${nameOf(at)}&" L"`)] as const,
         [
@@ -108,14 +111,14 @@ export const outageSheet: SheetDescription = {
     ),
     A42: note(
       "The plan draws gross, with the draw ratio of the sheet Inputs. What arrives or is made today is drawn tomorrow at the soonest. Without power a full plant boils off in the days given on the sheet Inputs, and after it the longest start-up of the kinds runs again in all of them.",
-      { across: 8 },
+      { across: 9 },
     ),
   },
   conditional: [
-    { range: "E7:H7", when: "ISNUMBER(E7)", mark: "attention" },
+    { range: "E7:I7", when: "ISNUMBER(E7)", mark: "attention" },
     { range: `B${firstRow}:B${lastRow}`, when: `B${firstRow}<24`, mark: "strong" },
     {
-      range: `E${firstRow}:H${lastRow}`,
+      range: `E${firstRow}:I${lastRow}`,
       when: `AND(ISNUMBER(E${firstRow}),E${firstRow}<$C${firstRow}*DrawRatio)`,
       mark: "attention",
     },
@@ -124,8 +127,8 @@ export const outageSheet: SheetDescription = {
     {
       kind: "line",
       title: "Liquid left at the close of each day",
-      from: "J6",
-      to: "P32",
+      from: "K6",
+      to: "Q32",
       categories: `Outage!A${firstRow}:A${lastRow}`,
       dates: true,
       series: [
@@ -137,7 +140,7 @@ export const outageSheet: SheetDescription = {
       x: { title: "day" },
       y: { title: "liquid [L]", least: 0 },
       altText:
-        "Lines of the liquid left in the plants of the four options over 30 days. All fall while there is no power and rise after it.",
+        "Lines of the liquid left in the plants of the options over 30 days. All fall while there is no power and rise after it.",
     },
   ],
 };

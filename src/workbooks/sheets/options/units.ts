@@ -20,6 +20,7 @@ const pairs = [
   ["D", "E"],
   ["F", "G"],
   ["H", "I"],
+  ["J", "K"],
 ].slice(0, optionCount) as [string, string][];
 
 /** The kind of each numbered unit: those of the first kind first. */
@@ -38,7 +39,7 @@ export const supplyChance = (at: number): string => `Units!$${pairs[at]![0]}$6`;
 
 export const unitsSheet: SheetDescription = {
   name: "Units",
-  columns: [34, 13, 13, 13, 13, 13, 13, 13, 13],
+  columns: [34, 13, 13, 13, 13, 13, 13, 13, 13, 13, 13],
   tab: tabColours.result,
   freezeAt: `B${firstRow}`,
   print: { orientation: "landscape", pagesHigh: 1 },
@@ -46,7 +47,7 @@ export const unitsSheet: SheetDescription = {
     A1: title("Chance of enough supply, unit by unit"),
     A2: text(
       "Each plant works or stands still by itself. The chance is exact over all ways in which plants can fail; stock, outages and faults that hit all plants at once are not in it.",
-      { across: 9 },
+      { across: 11 },
     ),
     A3: link("Start!A1", "Back to the start"),
     A5: note("option"),
@@ -89,16 +90,16 @@ export const unitsSheet: SheetDescription = {
     ),
     [`A${lastRow + 2}`]: note(
       "A unit that makes 0 is not there. Shares of the time are the crew's own records or a guess: a guess of 95 % for 90 % makes every option look safer than it is.",
-      { across: 9 },
+      { across: 11 },
     ),
   },
   conditional: [
     {
-      range: `B${firstRow}:I${lastRow}`,
-      when: `SUM(INDEX($A${firstRow}:$I${firstRow},1,2*INT(COLUMN(B${firstRow})/2)))=0`,
+      range: `B${firstRow}:K${lastRow}`,
+      when: `SUM(INDEX($A${firstRow}:$K${firstRow},1,2*INT(COLUMN(B${firstRow})/2)))=0`,
       mark: "muted",
     },
-    { range: "B6:I6", when: "AND(ISNUMBER(B6),B6<0.95)", mark: "attention" },
-    { range: "B7:I7", when: "AND(ISNUMBER(B7),B7<1)", mark: "attention" },
+    { range: "B6:K6", when: "AND(ISNUMBER(B6),B6<LeastChance)", mark: "attention" },
+    { range: "B7:K7", when: "AND(ISNUMBER(B7),B7<1)", mark: "attention" },
   ],
 };

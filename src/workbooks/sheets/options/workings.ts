@@ -41,11 +41,11 @@ const countedRow = (at: number): (CellDescription | null)[] => {
           }),
         ]
       : [null]),
-    tableCell(`=OXYGEN.POWER_LOAD(B${row}:D${row},${kindColumn("E")})`, { format: formats.oneDecimal }),
+    tableCell(`=SUMPRODUCT(B${row}:D${row},TRANSPOSE(${kindColumn("E")}))/1000`, { format: formats.oneDecimal }),
     ...(at === 0
       ? [
           tableCell(
-            `=OXYGEN.FUEL_PER_DAY(OXYGEN.FUEL_RATE(F${row}:F${countedLast}/(E${row}:E${countedLast}-SpareGenerators),GeneratorPower,Inputs!$B$46:$E$46,Inputs!$B$47:$E$47),24,E${row}:E${countedLast}-SpareGenerators)`,
+            `=LET(running,OXYGEN.GENERATORS_NEEDED(F${row}:F${countedLast},GeneratorHere,MostLoad,0),OXYGEN.FUEL_PER_DAY(OXYGEN.FUEL_RATE(F${row}:F${countedLast}/running,GeneratorPower,Inputs!$B$46:$E$46,Inputs!$B$47:$E$47),24,running))`,
             { spill: { formats: [formats.whole], room: optionCount } },
           ),
         ]
@@ -62,20 +62,22 @@ const figureRow = (at: number): (CellDescription | null)[] => {
   const counts = `B${from}:D${from}`;
   return [
     tableCell(`=A${from}`),
-    tableCell(`=OXYGEN.SHIPPED_MASS(B${from}:E${from},${kindColumn("F", true)})`, { format: formats.whole }),
-    tableCell(`=OXYGEN.PALLETS_NEEDED(B${from}:E${from},${kindColumn("F", true)},${kindColumn("G", true)})`, {
-      format: formats.whole,
-    }),
+    tableCell(`=SUMPRODUCT(B${from}:E${from},TRANSPOSE(${kindColumn("F", true)}))`, { format: formats.whole }),
+    tableCell(
+      `=OXYGEN.PALLETS_NEEDED(CHOOSE({1,2,3,4},B${from},C${from},D${from},OXYGEN.GENERATORS_NEEDED(F${from},GeneratorHere,MostLoad,SpareGenerators)),${kindColumn("F", true)},${kindColumn("G", true)})`,
+      {
+        format: formats.whole,
+      },
+    ),
     tableCell(`=F${from}`, { format: formats.oneDecimal }),
     tableCell(`=G${from}`, { format: formats.whole }),
     tableCell(`=24*SUMPRODUCT(${counts},TRANSPOSE(${kindColumn("K")}))`, { format: formats.whole }),
     tableCell(`=SUMPRODUCT(${counts},TRANSPOSE(${kindColumn("C")}))`, { format: formats.whole }),
     ...(at === 0
       ? [
-          tableCell(
-            `=OXYGEN.COST_PER_DAY(H${counted}:H${countedLast},LifeDays,I${counted}:I${countedLast}-CrewPay,CrewPay)`,
-            { spill: { formats: [formats.whole], room: optionCount } },
-          ),
+          tableCell(`=H${counted}:H${countedLast}/LifeDays+I${counted}:I${countedLast}`, {
+            spill: { formats: [formats.whole], room: optionCount },
+          }),
         ]
       : [null]),
     tableCell(`=24*MAX(IF(${counts}>0,TRANSPOSE(${kindColumn("K")}),0))`, { format: formats.oneDecimal }),
@@ -121,7 +123,7 @@ export const workingsSheet: SheetDescription = {
     A1: title("How the figures come about"),
     A3: link("Options!A1", "To the options"),
     A2: note(
-      "Every plant makes at once and all generators but the spare ones share the load, day and night. Fuel is read between the maker's points; a load below the lowest is refused: take a smaller generator. Running costs are fuel, service and crew.",
+      "Every plant makes at once and all generators but the spare ones share the load, day and night. Fuel is read between the maker's points; a load below the lowest is refused: take a smaller generator. Running costs are fuel, service and crew; the price is spread over the days in service.",
       { across: 9 },
     ),
     ...block("A5", [

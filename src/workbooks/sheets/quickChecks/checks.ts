@@ -130,7 +130,15 @@ export const checks: SheetDescription = {
   rowHeights: laid.heights,
   tab: tabColours.result,
   freezeAt: `C${headerRow + 1}`,
-  print: { orientation: "landscape", titleRows: `${headerRow}:${headerRow}` },
+  print: {
+    orientation: "landscape",
+    titleRows: `${headerRow}:${headerRow}`,
+    // Whole questions to a page: a group, or seven questions of a longer one.
+    breaksBefore: groupPlaces.flatMap(({ row, questions }, index) => [
+      ...(index > 0 ? [row] : []),
+      ...Array.from({ length: Math.ceil(questions / 7) - 1 }, (_, page) => row + 1 + 14 * (page + 1)),
+    ]),
+  },
   cells: {
     A1: title("Quick checks"),
     A2: subtitle(

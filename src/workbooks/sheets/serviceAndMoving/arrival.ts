@@ -15,7 +15,7 @@ import {
   type CellDescription,
   type SheetDescription,
 } from "../../writer";
-import { sites } from "../../scenario/velmar";
+import { plants, sites } from "../../scenario/velmar";
 import { surfaces } from "../../../models/site";
 import { choiceInput, yesOrNo } from "../choiceInput";
 import { numberInput } from "../numberInput";
@@ -51,7 +51,7 @@ export const arrivalSheet: SheetDescription = {
         numberInput(
           2,
           "Clear distance",
-          { words: "Smallest clear distance on any side, in m.", least: 0, most: 100, unit: "m" },
+          { words: "Smallest clear distance on any side, in m.", least: 0, most: 100, unit: "m", units: true },
           { name: "Clear", format: withUnit(2, "m") },
         ),
         note("Common practice, no source: at least 1.8 m (6 ft)."),
@@ -100,16 +100,16 @@ export const arrivalSheet: SheetDescription = {
       [
         label("Length of one"),
         numberInput(
-          1.3,
+          plants.small.length,
           "Length",
-          { words: "Length of one plant, in m.", least: 0.1, most: 20, unit: "m" },
+          { words: "Length of one plant, in m.", least: 0.1, most: 20, unit: "m", units: true },
           { format: withUnit(2, "m") },
         ),
       ],
       [
         label("Width of one"),
         numberInput(
-          0.8,
+          plants.small.width,
           "Width",
           { words: "Width of one plant, in m; they stand side by side across it.", least: 0.1, most: 20, unit: "m" },
           { format: withUnit(2, "m") },

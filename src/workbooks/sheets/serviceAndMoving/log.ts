@@ -50,15 +50,24 @@ const readings: readonly [day: number, level: number | string][] = [
 
 /** A full vessel left standing without draw, level by weight. */
 const standing: readonly [time: number, level: number][] = [
-  [46078 + 8 / 24, 124.1],
-  [46078 + 20 / 24, 117.8],
-  [46079 + 8 / 24, 111.2],
-  [46079 + 20 / 24, 104.3],
-  [46080 + 8 / 24, 98.2],
-  [46080 + 20 / 24, 91.5],
+  [46050 + 8 / 24, 124.1],
+  [46050 + 20 / 24, 117.8],
+  [46051 + 8 / 24, 111.2],
+  [46051 + 20 / 24, 104.3],
+  [46052 + 8 / 24, 98.2],
+  [46052 + 20 / 24, 91.5],
 ];
 const standingFirst = 48;
 const standingLast = standingFirst + 7;
+
+export const logTable = { sheet: "Log", first: firstRow, last: lastRow, columns: ["A", "B"], what: "Log" };
+export const standingTable = {
+  sheet: "Log",
+  first: standingFirst,
+  last: standingLast,
+  columns: ["A", "B"],
+  what: "Standing loss",
+};
 
 const rule = (words: string, columns = 8): CellDescription[] => headingRow(words, columns);
 
@@ -68,6 +77,8 @@ export const logSheet: SheetDescription = {
   columns: [22, 16, 14, 3, 9, 17, 52, 12],
   tab: tabColours.result,
   freezeAt: "A4",
+  // A log grows by rows put in, which a protected sheet refuses.
+  protect: false,
   print: { orientation: "portrait", pagesHigh: 1 },
   cells: {
     A1: title("Log of one vessel"),
@@ -195,7 +206,7 @@ export const logSheet: SheetDescription = {
     {
       range: `A${standingFirst}:A${standingLast}`,
       rule: { kind: "date", ...dateLimits },
-      prompt: { title: "Time", words: "Day and time of the reading, such as 2026-02-25 08:00." },
+      prompt: { title: "Time", words: "Day and time of the reading, such as 2026-01-28 08:00." },
       refusal: { title: "Time", words: "Enter a date and time from 2000-01-01 to 2099-12-31." },
     },
     {

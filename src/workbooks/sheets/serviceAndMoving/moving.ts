@@ -7,6 +7,7 @@ import {
   label,
   link,
   note,
+  output,
   tabColours,
   tableCell,
   tableHeader,
@@ -18,6 +19,7 @@ import {
   type CellDescription,
   type SheetDescription,
 } from "../../writer";
+import { gatedFigure } from "../../checks";
 import { generator, plants, portableVessel } from "../../scenario/velmar";
 import { dateInput } from "../dateInput";
 import { numberInput, numberRule } from "../numberInput";
@@ -40,16 +42,32 @@ const drainLast = drainFirst + vessels.length - 1;
 
 const loadFirst = 24;
 const pieces: readonly [name: string, count: number, mass: number, floor: number, length: number][] = [
-  [plants.small.name, 2, plants.small.mass, plants.small.floor, 1.2],
-  [plants.large.name, 1, plants.large.mass, plants.large.floor, 1.6],
-  [generator.name, 2, generator.mass, generator.floor, 1.9],
+  [plants.small.name, 2, plants.small.mass, plants.small.floor, plants.small.length],
+  [plants.large.name, 1, plants.large.mass, plants.large.floor, plants.large.length],
+  [generator.name, 2, generator.mass, generator.floor, 1.2],
   [portableVessel.name, 6, portableVessel.mass, portableVessel.floor, 0.5],
   ["Spares and tools crate", 1, 140, 0.8, 1.2],
 ];
 const loadRoom = 8;
 const loadLast = loadFirst + loadRoom - 1;
+const whole = (letter: string): string => `$${letter}$${loadFirst}:$${letter}$${loadLast}`;
 const filled = (letter: string): string =>
   `FILTER($${letter}$${loadFirst}:$${letter}$${loadLast},$B$${loadFirst}:$B$${loadLast}<>"")`;
+
+export const drainTable = {
+  sheet: "Drain and ship",
+  first: drainFirst,
+  last: drainLast,
+  columns: [..."ABCDEF"],
+  what: "Drain plan",
+};
+export const loadTable = {
+  sheet: "Drain and ship",
+  first: loadFirst,
+  last: loadLast,
+  columns: [..."ABCDE"],
+  what: "Load",
+};
 
 const rule = (words: string): CellDescription[] => headingRow(words, 9);
 
@@ -117,7 +135,11 @@ export const movingSheet: SheetDescription = {
       }),
     ]),
     A15: label("Begin with the first of them by"),
-    B15: answer(`=MIN(H${drainFirst}:H${drainLast})`, { format: formats.date, across: 2 }),
+    B15: answer(gatedFigure(`=IF(SUM(--ISNUMBER(H${drainFirst}#))=ROWS(H${drainFirst}#),MIN(H${drainFirst}#),NA())`), {
+      format: formats.date,
+      across: 2,
+      name: "HeadlineDrainBy",
+    }),
     D15: note("Whole days, the safe way; drained in the daylight of one crew, add days where that is not enough.", {
       across: 6,
     }),
@@ -203,16 +225,19 @@ export const movingSheet: SheetDescription = {
         ];
       }),
     ]),
-    [`F${loadFirst}`]: tableCell(`=OXYGEN.TIE_DOWNS_NEEDED(${filled("C")}*(1+Packing),${filled("E")},StrapLoad)`, {
-      spill: { room: loadRoom, formats: [formats.whole] },
-    }),
-    [`G${loadFirst}`]: tableCell(`=${filled("B")}*F${loadFirst}#`, {
+    [`F${loadFirst}`]: tableCell(
+      `=IF(${whole("B")}="","",OXYGEN.TIE_DOWNS_NEEDED(IF(${whole("B")}="",1,${whole("C")})*(1+Packing),IF(${whole("B")}="",1,${whole("E")}),StrapLoad))`,
+      {
+        spill: { room: loadRoom, formats: [formats.whole] },
+      },
+    ),
+    [`G${loadFirst}`]: tableCell(`=IF(${whole("B")}="","",${whole("B")}*F${loadFirst}#)`, {
       spill: { room: loadRoom, formats: [formats.whole] },
     }),
     ...block("A33", [
       [
         label("Mass with packing"),
-        answer(`=OXYGEN.SHIPPED_MASS(${filled("B")},${filled("C")},Packing)`, {
+        output(`=OXYGEN.SHIPPED_MASS(${filled("B")},${filled("C")},Packing)`, {
           name: "LoadMass",
           format: formats.kilograms,
           across: 2,
@@ -221,17 +246,23 @@ export const movingSheet: SheetDescription = {
       [
         label("Pallets"),
         answer(
-          `=OXYGEN.PALLETS_NEEDED(${filled("B")},${filled("C")}*(1+Packing),${filled("D")},PalletMass,PalletFloor)`,
-          { format: formats.whole, across: 2 },
+          gatedFigure(
+            `=OXYGEN.PALLETS_NEEDED(${filled("B")},${filled("C")}*(1+Packing),${filled("D")},PalletMass,PalletFloor)`,
+          ),
+          { format: formats.whole, across: 2, name: "HeadlinePallets" },
         ),
       ],
       [
         label("Trips of the lorry"),
-        answer("=OXYGEN.TRIPS_NEEDED(LoadMass,LorryLoad,LoadShare)", { format: formats.whole, across: 2 }),
+        answer(gatedFigure("=OXYGEN.TRIPS_NEEDED(LoadMass,LorryLoad,LoadShare)"), {
+          format: formats.whole,
+          across: 2,
+          name: "HeadlineTrips",
+        }),
       ],
       [
         label("Straps, if each piece is strapped alone"),
-        answer(`=SUM(G${loadFirst}#)`, { format: formats.whole, across: 2 }),
+        answer(gatedFigure(`=SUM(G${loadFirst}#)`), { format: formats.whole, across: 2, name: "HeadlineStraps" }),
       ],
     ]),
     D33: note("Goods and their crates and pallets; fuel and liquid drained.", { across: 6 }),
@@ -321,6 +352,7 @@ export const movingSheet: SheetDescription = {
     },
   ],
   conditional: [
+    { range: "B15:C15", when: "CheckTotal>0", mark: "danger" },
     { range: `I${drainFirst}:I${drainLast}`, when: `AND(I${drainFirst}<>"",I${drainFirst}<>"ok")`, mark: "danger" },
   ],
 };

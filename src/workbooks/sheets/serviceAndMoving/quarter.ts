@@ -6,6 +6,7 @@ import {
   label,
   link,
   note,
+  output,
   tabColours,
   tableCell,
   tableHeader,
@@ -16,6 +17,7 @@ import {
   type CellDescription,
   type SheetDescription,
 } from "../../writer";
+import { gatedFigure, type BookCheck } from "../../checks";
 import { firstDay } from "../../scenario/velmar";
 import { dateInput } from "../dateInput";
 import { numberInput } from "../numberInput";
@@ -94,8 +96,8 @@ export const quarterSheet: SheetDescription = {
       ],
     ]),
     A11: label("Overdue today, both sites"),
-    B11: answer(`=IF(${refused},"? see the service sheets",${overdue})`, {
-      name: "OverdueNow",
+    B11: answer(gatedFigure(`=IF(${refused},NA(),${overdue})`), {
+      name: "HeadlineOverdue",
       format: formats.whole,
       across: 2,
     }),
@@ -124,7 +126,7 @@ export const quarterSheet: SheetDescription = {
       }),
     ]),
     [`A${lastPart + 2}`]: label("All parts of the service sheets stand here"),
-    [`B${lastPart + 2}`]: answer(
+    [`B${lastPart + 2}`]: output(
       `=IF(${refused},"NO: a service sheet refuses an input",IF(ABS(${allNeeded}-SUM(B${firstPart}:B${lastPart}))<0.000001,"yes","NO: a part is missing or named otherwise"))`,
       { across: 4 },
     ),
@@ -153,3 +155,35 @@ export const quarterSheet: SheetDescription = {
     { range: `B${lastPart + 2}:E${lastPart + 2}`, when: `$B$${lastPart + 2}<>"yes"`, mark: "danger" },
   ],
 };
+
+export const partTable = {
+  sheet: "Quarter",
+  first: firstPart,
+  last: lastPart,
+  columns: ["A", "C", "D", "E"],
+  what: "Parts",
+};
+
+const fault = (at: string, what: string, isWrong: string, words: string): BookCheck => ({
+  at,
+  what,
+  formula: `=IF(${isWrong},"${at} ${words}","ok")`,
+});
+
+export const quarterChecks: readonly BookCheck[] = [
+  fault("Quarter!B8", "To", "ToDay<FromDay", "is before the first day of the quarter"),
+  fault("Quarter!B8", "To", "ToDay-FromDay>370", "is over a year after the first day"),
+  fault(
+    "Quarter!B6",
+    "Today",
+    "(AsOf<FromDay-31)+(AsOf>ToDay)>0",
+    "is not in the quarter or the month before it: type today's date, or the days of this quarter",
+  ),
+  fault("Quarter!B10", "Visits", "MAX(Visits)<AsOf", "begins visits that are all over: enter the next ones"),
+  fault(
+    "Quarter!A16",
+    "Parts of the service sheets",
+    `B${lastPart + 2}<>"yes"`.replace("B", "Quarter!B"),
+    "begins the parts: one of the service sheets is missing or named otherwise",
+  ),
+];

@@ -17,6 +17,7 @@ import {
   type CellDescription,
   type SheetDescription,
 } from "../../writer";
+import type { BookCheck } from "../../checks";
 import { dateInput, dateRule } from "../dateInput";
 import { numberInput, numberRule } from "../numberInput";
 
@@ -143,7 +144,7 @@ export const serviceSheet = ({ sheet, site, harsh, why, readings, tasks }: SiteS
       rule("Tasks"),
       [
         text(
-          "By months, by running hours, or whichever comes first. Leave a rule's cells empty where it doesn't count; don't leave a row between.",
+          "By months and, where the meter counts too, by running hours: whichever comes first. Where hours alone count, enter 240 months. Don't leave a row between.",
           { across: 9 },
         ),
       ],
@@ -175,10 +176,15 @@ export const serviceSheet = ({ sheet, site, harsh, why, readings, tasks }: SiteS
       spill: { room: listRoom - 1 },
     }),
     [`E${listRow}`]: tableHeader("do it on the visit of"),
-    [`E${listRow + 1}`]: tableCell(ifListed(`IFNA(OXYGEN.VISIT_FOR(AsOf,${dates},Visits,GraceDays),"none in time")`), {
-      align: "center",
-      spill: { room: listRoom - 1, formats: [formats.date] },
-    }),
+    [`E${listRow + 1}`]: tableCell(
+      ifListed(
+        `IFNA(OXYGEN.VISIT_FOR(AsOf,${dates},Visits,GraceDays),IF(MAX(Visits)<AsOf,"no visit planned","late: "&TEXT(MIN(IF(Visits>=AsOf,Visits,73050)),"yyyy-mm-dd")))`,
+      ),
+      {
+        align: "center",
+        spill: { room: listRoom - 1, formats: [formats.date] },
+      },
+    ),
     [`H${listRow}`]: table(`=OXYGEN.PARTS_NEEDED(A${firstTask}:I${lastTask},FromDay,ToDay,$B$9)`, {
       spill: { room: partRoom, formats: [undefined, "General"] },
     }),
@@ -194,7 +200,7 @@ export const serviceSheet = ({ sheet, site, harsh, why, readings, tasks }: SiteS
     {
       range: `C${firstTask}:C${lastTask}`,
       ...numberRule("Months", {
-        words: "Months between services; empty if only hours count.",
+        words: "Months between services; 240 if only hours count.",
         least: 1,
         most: 240,
         whole: true,
@@ -260,6 +266,68 @@ export const serviceSheet = ({ sheet, site, harsh, why, readings, tasks }: SiteS
       when: `OR($D${listRow + 1}="in grace",$D${listRow + 1}="due soon")`,
       mark: "attention",
     },
-    { range: `E${listRow + 1}:E${listRow + listRoom - 1}`, when: `E${listRow + 1}="none in time"`, mark: "attention" },
+    {
+      range: `E${listRow + 1}:E${listRow + listRoom - 1}`,
+      when: `ISTEXT(E${listRow + 1})*(E${listRow + 1}<>"")`,
+      mark: "attention",
+    },
   ],
 });
+
+const tableOf = (sheet: string, columns: readonly string[], what: string) => ({
+  sheet,
+  first: firstTask,
+  last: lastTask,
+  columns,
+  what,
+});
+export const tasksOf = (sheet: string) => tableOf(sheet, ["A", "B", "C"], "Tasks");
+export const metersOf = (sheet: string) => tableOf(sheet, ["D", "E", "F", "G"], "Hour meters");
+export const partsOf = (sheet: string) => tableOf(sheet, ["H", "I"], "Parts of tasks");
+
+/** What no entry's own rule sees on a site's sheet. */
+export const serviceChecks = (sheet: string): BookCheck[] => {
+  const on = `'${sheet}'!`;
+  const fault = (cell: string, what: string, isWrong: string, words: string): BookCheck => ({
+    at: `${sheet}!${cell}`,
+    what,
+    formula: `=IF(${isWrong},"${sheet}!${cell} ${words}","ok")`,
+  });
+  const task = (letter: string): string => `${on}${letter}${firstTask}:${letter}${lastTask}`;
+  return [
+    fault("B7", "Last reading", `${on}B7<=${on}B6`, "is not after the first reading"),
+    fault(
+      "B7",
+      "Last reading",
+      `(${on}B7>AsOf)+(${on}B7<AsOf-92)>0`,
+      "is after today or over three months old: read the meter",
+    ),
+    fault("C7", "Last reading", `${on}C7<${on}C6`, "is below the first reading"),
+    fault("B8", "Running time", `ISERROR(${on}B8)`, "has no answer: see the readings above it"),
+    fault(
+      `B${firstTask}`,
+      "Last done",
+      `SUM(IF(ISNUMBER(${task("B")}),IF((${task("B")}>AsOf)+(${task("B")}<AsOf-3700)>0,1,0),0))>0`,
+      "begins days of which one is after today or over ten years ago",
+    ),
+    fault(
+      `D${firstTask}`,
+      "Meter then",
+      `SUM(IF(ISNUMBER(${task("D")}),IF(${task("D")}>${on}C7,1,0),0))>0`,
+      "begins readings of which one is above the last reading of the meter",
+    ),
+    fault(
+      `F${firstTask}`,
+      "Meter now",
+      `SUM(IF(${task("E")}="",0,IF(${task("F")}=${on}C7+(FromDay-${on}B7)*${on}B8,0,1)+IF(${task("G")}=${on}B8,0,1)))>0`,
+      "begins meters that no longer follow the readings above: put the formulas back",
+    ),
+    fault(`A${listRow}`, "What is due", isRefused(sheet), "refuses an entry: click it, then the sign beside it"),
+    fault(
+      `D${listRow + 1}`,
+      "State today",
+      `SUMPRODUCT(--ISERROR(${stateCells(sheet)}))>0`,
+      "begins states of which one has no answer",
+    ),
+  ];
+};

@@ -11,7 +11,7 @@ export const siteServices: readonly [SiteService, SiteService] = [
     readings: [46023, 3310, 46082, 4490],
     tasks: [
       ["Change intake filters", 46055, 1, null, null, "intake filter", 2],
-      ["Check and tension belts", 46000, 3, 2860, 2000, "drive belt", 1],
+      ["Check and tension belts", 46040, 3, 3650, 1000, "drive belt", 1],
       ["Change compressor oil", 45976, 6, 2400, 3000, "compressor oil, litre", 4],
       ["Change dryer cartridge", 45900, 12, 900, 6000, "dryer cartridge", 1],
       ["Calibrate oxygen analyser", 46061, 1, null, null, "calibration gas", 1],
