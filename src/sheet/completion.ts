@@ -2,10 +2,22 @@ import type { Injector } from "@univerjs/core";
 import { FunctionType } from "@univerjs/engine-formula";
 import { IDescriptionService, type ISearchItemWithType } from "@univerjs/sheets-formula";
 
-/** The completion shows the first ten of the list it is given; this one can't be cut, since its box scrolls. */
+/** A place beyond a list's ends has its first item. */
+const withoutEnds = <Item>(items: Item[]): Item[] =>
+  new Proxy(items, {
+    get: (list, key, receiver): unknown => {
+      const isPlace = typeof key === "string" && /^-?\d+$/.test(key);
+      return isPlace && list[Number(key)] === undefined ? list[0] : Reflect.get(list, key, receiver);
+    },
+  });
+
+/**
+ * The completion shows the first ten of the list it is given; this one can't be cut, since its box scrolls. Univer 0.25.1
+ * keeps the marked place when the list gets shorter, and takes from there.
+ */
 class WholeList<Item> extends Array<Item> {
   override slice(): Item[] {
-    return [...this];
+    return withoutEnds([...this]);
   }
 }
 
@@ -33,13 +45,14 @@ export const completeByPlainName = (injector: Injector, namespace: string): void
   };
 };
 
-const shownChoice = 'ul[data-u-comp="sheets-formula-editor"] > li[class~="univer-bg-gray-200"]';
+const list = 'ul[data-u-comp="sheets-formula-editor"]';
+const shownChoice = `${list} > li[class~="univer-bg-gray-200"]`;
 
 /** Says the marked line of the completion's list, which screen readers get no sign of otherwise. */
 export const speakCompletion = (say: (words: string) => void): void => {
   let said = "";
   new MutationObserver(() => {
-    const choice = document.querySelector(shownChoice);
+    const choice = document.querySelector(shownChoice) ?? document.querySelector(`${list} > li`);
     const [name, words] = [...(choice?.children ?? [])].map((part) => part.textContent ?? "");
     const now = choice ? `${name}: ${words} Enter takes it.` : "";
     if (now !== said && now !== "") say(now);

@@ -19,7 +19,9 @@ import type { Cell, ConditionalRule, DataValidation, Sheet } from "hucre";
 import { readXlsx } from "hucre/xlsx";
 import { areaOf, cellName, placeOf, type Area } from "../cells/addresses";
 import { cellContent, withEquals } from "../engine/cellContent";
-import { readWorkbook } from "../engine/file/readWorkbook";
+import { blankPackage } from "../engine/file/blankPackage";
+import { partText } from "../engine/file/partXml";
+import { readWorkbook, type SavedWorkbook } from "../engine/file/readWorkbook";
 import { storeParts } from "../engine/file/zipParts";
 import type { SheetInput, WorkbookNames } from "../engine/workbookInput";
 import { colourReader, gridStyle, type ReadColour } from "./cellStyle";
@@ -37,10 +39,15 @@ export interface SheetNotes {
   /** Where a cell's link leads within the workbook ("Plan!A1"), by address. */
   readonly links: Readonly<Record<string, string>>;
   readonly hasCharts: boolean;
+  /** Set for a protected sheet: all cells but the inputs are locked. */
+  readonly protection?: { readonly hasPassword: boolean };
 }
 
 export interface OpenedWorkbook {
   readonly title: string;
+  readonly fileName: string;
+  /** The file as it was opened. */
+  readonly saved: SavedWorkbook;
   readonly data: IWorkbookData;
   readonly names: WorkbookNames;
   /** By sheet id. */
@@ -279,13 +286,26 @@ export const openWorkbook = async (
       styleId,
     ),
   );
+  // By the sheet's place: whether a password holds the protection. ECMA-376 part 1, 18.3.1.85.
+  const protectedSheets = new Map<number, boolean>();
+  saved.file.sheets.forEach(({ path }, index) => {
+    const tag = /<(?:\w+:)?sheetProtection\b[^>]*>/.exec(partText(saved.file.parts, path))?.[0] ?? "";
+    if (/\ssheet="(?:1|true)"/.test(tag)) protectedSheets.set(index, /\s(?:password|hashValue)="[^"]/.test(tag));
+  });
   const byId = <Value>(pick: (sheet: ReadSheet) => Value): Record<string, Value> =>
     Object.fromEntries(read.map((sheet, index) => [`sheet${index}`, pick(sheet)]));
 
   return {
     title: file.properties?.title || fileName.replace(/\.xlsx$/i, ""),
+    fileName,
+    saved,
     names: saved.names,
-    notes: byId(({ notes }) => notes),
+    notes: Object.fromEntries(
+      Object.entries(byId(({ notes }) => notes)).map(([id, notes], index) => [
+        id,
+        protectedSheets.has(index) ? { ...notes, protection: { hasPassword: protectedSheets.get(index)! } } : notes,
+      ]),
+    ),
     data: {
       id: "workbook",
       name: fileName,
@@ -305,6 +325,8 @@ export const openWorkbook = async (
 /** An empty sheet to write in. */
 export const blankWorkbook = (): OpenedWorkbook => ({
   title: "Blank sheet",
+  fileName: "sheet.xlsx",
+  saved: readWorkbook(blankPackage("Sheet1"), []),
   names: {},
   notes: {},
   data: {

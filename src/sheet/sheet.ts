@@ -8,6 +8,8 @@ import { speakCompletion } from "./completion";
 import { describeCell, spoken, type CellWords } from "./describeCell";
 import { argumentWords } from "./functionHints";
 import { openGrid, type Grid } from "./grid";
+import { keepWork, offerDrafts, type Work } from "./keepWork";
+import { keepProtection, type Protection } from "./protection";
 import { nameGridParts } from "./nameGridParts";
 import { blankWorkbook, openWorkbook, type OpenedWorkbook } from "./openWorkbook";
 import { resultsTable } from "./resultsTable";
@@ -23,6 +25,8 @@ const ids = catalogue.map(({ id }) => id);
 
 let grid: Grid | null = null;
 let opened: OpenedWorkbook | null = null;
+let work: Work | null = null;
+let protection: Protection | null = null;
 let last: CellWords | null = null;
 let lastHint = "";
 
@@ -100,18 +104,33 @@ const soon = (work: () => void, milliseconds: number): (() => void) => {
   };
 };
 
+/** The switch of the shown sheet's protection; a password can't be asked for here. */
+const refreshProtection = (): void => {
+  const button = byId<HTMLButtonElement>("unprotect");
+  const state = protection?.state() ?? "none";
+  button.hidden = state === "none";
+  button.textContent = state === "off" ? "Protect sheet again" : "Unprotect sheet";
+  button.setAttribute("aria-pressed", String(state === "off"));
+};
+
 const refresh = (): void => {
   refreshTabs();
+  refreshProtection();
   refreshStatus();
   nameGridParts();
   if (isTableView()) fillTable();
 };
 const afterMove = soon(refresh, 60);
-const afterChange = soon(refresh, 150);
+const afterChange = soon(() => {
+  refresh();
+  work?.changed();
+}, 150);
 
 const afterTyping = soon(refreshHint, 60);
 
-const show = (workbook: OpenedWorkbook): void => {
+const show = (workbook: OpenedWorkbook, isDraft = false): void => {
+  work?.dispose();
+  protection?.dispose();
   grid?.close();
   const place = document.createElement("div");
   gridPlace.replaceChildren(place);
@@ -125,6 +144,7 @@ const show = (workbook: OpenedWorkbook): void => {
   const ready = (): void => {
     gridPlace.ariaBusy = "false";
     afterMove();
+    work?.changed();
   };
   grid = openGrid(place, workbook, {
     moved: afterMove,
@@ -133,13 +153,24 @@ const show = (workbook: OpenedWorkbook): void => {
     clicked: follow,
     ready,
   });
+  protection = keepProtection(grid, workbook.notes, (words) => {
+    showProblem(words);
+    say(words);
+  });
+  work = keepWork(grid, workbook, isDraft, (words) => {
+    byId("work").textContent = words;
+  });
   if (!isTableView()) grid.focus();
   afterMove();
 };
 
-const openBytes = async (bytes: ArrayBuffer, name: string): Promise<void> => {
+const openBytes = async (
+  bytes: ArrayBuffer | Uint8Array<ArrayBuffer>,
+  name: string,
+  isDraft = false,
+): Promise<void> => {
   try {
-    show(await openWorkbook(new Uint8Array(bytes), ids, name));
+    show(await openWorkbook(new Uint8Array(bytes), ids, name), isDraft);
   } catch (thrown) {
     showProblem(`${name} can't be opened: ${thrown instanceof Error ? thrown.message : String(thrown)}.`);
   }
@@ -157,7 +188,54 @@ const start = async (): Promise<void> => {
   const name = asked.get("open") ?? (asked.has("blank") ? null : new URLSearchParams(first).get("open"));
   if (name === null) show(blankWorkbook());
   else await openSample(name);
+  await showDrafts();
 };
+
+/** Work that an earlier tab left unsaved. */
+const showDrafts = (): Promise<void> =>
+  offerDrafts(byId("drafts"), async ({ bytes, fileName }) => {
+    if (!(await (work?.mayLeave() ?? true))) return false;
+    await openBytes(new Uint8Array(bytes), fileName, true);
+    return true;
+  });
+
+const save = async (kind: "formulas" | "values"): Promise<void> => {
+  try {
+    const words = await work?.save(kind);
+    if (words) say(words);
+  } catch (thrown) {
+    showProblem(
+      `The copy was not made: ${thrown instanceof Error ? thrown.message : String(thrown)}. The draft stays.`,
+    );
+  }
+};
+byId("save").addEventListener("click", () => void save("formulas"));
+byId("save-values").addEventListener("click", () => void save("values"));
+byId("unprotect").addEventListener("click", () => {
+  const name = activeSheet()?.getName() ?? "";
+  if (protection?.hasPassword()) {
+    showProblem(`The sheet ${name} is protected with a password; open the workbook in Excel to take it off.`);
+    return;
+  }
+  protection?.toggle();
+  showProblem(
+    protection?.state() === "off"
+      ? `The sheet ${name} is unprotected here: a slip can overwrite a formula. A saved copy is protected as before.`
+      : "",
+  );
+  refreshProtection();
+  grid?.focus();
+});
+
+// A link to another workbook leaves the page: the page asks in its own words, the browser only where it can't.
+workbooks.addEventListener("click", (event) => {
+  const link = (event.target as Element).closest<HTMLAnchorElement>("a[href]");
+  if (!link || event.ctrlKey || event.metaKey || event.shiftKey || !work?.isUnsaved()) return;
+  event.preventDefault();
+  void work.mayLeave().then((may) => {
+    if (may) location.assign(link.href);
+  });
+});
 
 /** Goes where the link of a cell leads; false if it has none. */
 const follow = (row: number, column: number): boolean => {
@@ -188,8 +266,10 @@ tableButton.addEventListener("click", toggleTable);
 file.addEventListener("change", () => {
   const [chosen] = file.files ?? [];
   if (!chosen) return;
-  void chosen.arrayBuffer().then((bytes) => openBytes(bytes, chosen.name));
-  file.value = "";
+  void (async () => {
+    if (await (work?.mayLeave() ?? true)) await openBytes(await chosen.arrayBuffer(), chosen.name);
+    file.value = "";
+  })();
 });
 
 workbooks.addEventListener("keydown", (event) => {
@@ -224,6 +304,11 @@ const goHome = (): boolean => {
 
 /** Keys of the page, seen before the grid sees them; true when the key is done with. */
 const takeKey = ({ key, ctrlKey, metaKey, altKey, shiftKey, target }: KeyboardEvent): boolean => {
+  if (document.querySelector("dialog[open]")) return false;
+  if ((ctrlKey || metaKey) && !altKey && !shiftKey && key.toLowerCase() === "s") {
+    void save("formulas");
+    return true;
+  }
   if (altKey || metaKey) return false;
   const inGrid = gridPlace.contains(target as Node) && grid !== null && grid.typing() === null;
   if (ctrlKey) return key === "Home" && inGrid && goHome();
