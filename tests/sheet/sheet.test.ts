@@ -381,7 +381,7 @@ describeInBrowser("local sheet", (suite) => {
     );
     expect(offered.filter(Boolean).sort()).toEqual([...sampleFiles].sort());
     expect(await page.textContent("#workbook-title")).not.toBe("");
-    expect(await page.getByText("Planning aid; sample data is invented; edits are not saved.").count()).toBe(1);
+    expect(await page.getByText("Planning aid; sample data is invented.").count()).toBe(1);
     expect(await page.getByRole("link", { name: "Help" }).getAttribute("href")).toBe("help.html");
   });
 
