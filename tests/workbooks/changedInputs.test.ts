@@ -42,49 +42,118 @@ const after = async (
   }
 };
 
-const verdict = "Summary!A5";
+const verdict = "Summary!A6";
 
 describe("the supply plan", () => {
   test("says short as ordered and nothing short as moved; a busy flow above the mean", async () => {
     const show = await after("supply-plan", {});
-    expect(show(verdict)).toMatch(/^As ordered: SHORT on 2026-03-22, \d+ L in all\. +As moved: nothing short\.$/);
+    expect(show(verdict)).toMatch(
+      /^As ordered: SHORT on 2026-03-22, \d+ L in all\.\nAs moved: nothing short, lowest \d+ L on 2026-\d\d-\d\d\.\nAs moved, a day late: SHORT/,
+    );
     // Wards: 2 × 8 + 6 × 4 + 4 × 1.5 + 2 × 5 + 1.5 × 15 L/min.
-    expect(show("Demand!D13")).toBeCloseTo(78.5, 10);
-    expect(show("Summary!B15")).toBeGreaterThan(78.5);
+    expect(show("Demand!D20")).toBeCloseTo(78.5, 10);
+    expect(show("Summary!B20")).toBeGreaterThan(78.5);
+    // 52 cylinders of 6,800 L, a tenth left in each, at 78.5 L/min and 5 % more.
+    expect(show("Summary!B21")).toBeCloseTo((52 * 6800 * 0.9) / (78.5 * 1.05 * 1440), 10);
   }, 60_000);
 
   test("says short in both cases once the delivery stays where it was ordered", async () => {
-    const show = await after("supply-plan", { "Inputs!D34": 0 });
-    expect(show(verdict)).toMatch(/^As ordered: SHORT on 2026-03-22.*As moved: SHORT on 2026-03-22/);
-    expect(show("Summary!C7")).toEqual(show("Summary!C8"));
+    const show = await after("supply-plan", { "Inputs!D47": 0 });
+    expect(show(verdict)).toMatch(/^As ordered: SHORT on 2026-03-22.*\nAs moved: SHORT on 2026-03-22/);
+    expect(show("Summary!C8")).toEqual(show("Summary!C9"));
   }, 60_000);
+
+  const noOutage = Object.fromEntries(
+    [65, 66, 67].flatMap((row) => ["A", "B", "C"].map((column) => [`Inputs!${column}${row}`, null])),
+  );
 
   test("has nothing short without the outage and the surge", async () => {
     // 181 L/day made stands against 172 L/day drawn, so no day falls behind.
-    const noOutage = Object.fromEntries(
-      [43, 44, 45].flatMap((row) => ["A", "B", "C"].map((column) => [`Inputs!${column}${row}`, null])),
-    );
-    const show = await after("supply-plan", { ...noOutage, "Inputs!B19": 1 });
-    expect(show(verdict)).toMatch(/^As ordered: nothing short\. +As moved: nothing short\.$/);
+    const show = await after("supply-plan", { ...noOutage, "Inputs!B22": 1 });
+    expect(show(verdict)).toMatch(/^As ordered: nothing short, .*\nAs moved: nothing short, /);
+  }, 60_000);
+
+  test("lets the generators carry the plants as far as the fuel goes", async () => {
+    // Dark: 10 + 24 + 24 + 12 h. Three sets at 55.1 / (3 × 36) of their power burn 5.3 + 2.4 × (0.51 − 0.5)/0.25 L/h each.
+    const hourly = 3 * (5.3 + (7.7 - 5.3) * ((55.1 / 108 - 0.5) / 0.25));
+    const full = await after("supply-plan", { "Power and fuel!B37": 5000 });
+    expect(full(verdict)).toMatch(/^As ordered: nothing short/);
+    expect(full("Summary!B24")).toBeCloseTo(5000 - 70 * hourly, 6);
+    const none = await after("supply-plan", { "Power and fuel!B39": "no" });
+    expect(none("Fuel plan!G27")).toBe(0);
+    expect(none("Summary!B24")).toBe(420);
+  }, 120_000);
+
+  test("takes the poorest month of all that the plan touches", async () => {
+    // From 30 January the first, thirty-first and last of 60 days lie in January and March.
+    const show = await after("supply-plan", { "Inputs!B7": 46052, "Site and plants!B13": 45 });
+    // ISO 2533 at 310 m: 101.325 × (1 − 0.0065 × 310 / 288.15)^5.25588; a hundredth a degree above 21.1 °C.
+    const share = (1 - (0.0065 * 310) / 288.15) ** 5.25588 * (1 - 0.01 * (45 - 21.1));
+    expect(show("Site and plants!E28")).toBeCloseTo(3.1 * share, 6);
+  }, 60_000);
+
+  test("holds 120 days, and every table filled to its last row", async () => {
+    const rows = (count: number, line: (row: number) => Changes): Changes =>
+      Object.assign({}, ...Array.from({ length: count }, (_, row) => line(row))) as Changes;
+    const show = await after("supply-plan", {
+      "Inputs!B8": 120,
+      "Inputs!B10": 330,
+      ...rows(12, (row) => ({
+        [`Demand!A${8 + row}`]: `Ward ${row}`,
+        [`Demand!B${8 + row}`]: 1 + row / 10,
+        [`Demand!C${8 + row}`]: 5,
+      })),
+      ...rows(6, (row) => ({
+        [`Inputs!A${36 + row}`]: `Plant ${row}`,
+        [`Inputs!B${36 + row}`]: 1,
+        [`Inputs!C${36 + row}`]: 46000,
+        [`Inputs!D${36 + row}`]: 3,
+        [`Inputs!E${36 + row}`]: 1.5 + row / 10,
+        [`Inputs!F${36 + row}`]: 80,
+        [`Inputs!G${36 + row}`]: 8000,
+        [`Inputs!H${36 + row}`]: 900,
+        [`Power and fuel!B${17 + row}`]: 40,
+        [`Power and fuel!C${17 + row}`]: 16,
+      })),
+      ...rows(15, (row) => ({
+        [`Inputs!A${46 + row}`]: `Boat ${row}`,
+        [`Inputs!B${46 + row}`]: 46090 + 5 * row,
+        [`Inputs!C${46 + row}`]: 100,
+        [`Inputs!D${46 + row}`]: 0,
+      })),
+      ...rows(10, (row) => ({
+        [`Inputs!A${65 + row}`]: 46090 + 10 * row,
+        [`Inputs!B${65 + row}`]: 46091 + 10 * row,
+        [`Inputs!C${65 + row}`]: 20,
+      })),
+      ...rows(90, (row) => ({ [`Logs!A${6 + row}`]: 46081 - row, [`Logs!B${6 + row}`]: 5 + (row % 3) })),
+    });
+    expect(show("Checks!A5")).toBe("");
+    // Twelve wards of 1 to 2.1 patients at 5 L/min: 12 × 1.55 × 5.
+    expect(show("Demand!D20")).toBeCloseTo(93, 10);
+    expect(show(verdict)).toMatch(/^As ordered: /);
+    for (const row of [32, 46]) expect(typeof show(`Summary!E${row}`)).toBe("number");
   }, 60_000);
 
   test.each<[string, Changes]>([
-    ["more liquid than the plants hold", { "Inputs!B8": 5000 }],
-    ["a blank where the stock belongs", { "Inputs!B8": null }],
+    ["more liquid than the plants hold", { "Inputs!B10": 5000 }],
+    ["a blank where the stock belongs", { "Inputs!B10": null }],
     ["words for a mean", { "Demand!B9": "six" }],
-    ["a reading that is not available", { "Inputs!B9": "#N/A" }],
+    ["a reading that is not available", { "Inputs!B11": "#N/A" }],
   ])(
     "never says nothing short when there is no answer: %s",
     async (_, changes) => {
       const show = await after("supply-plan", changes);
-      expect(show(verdict)).toMatch(/^As ordered: NO ANSWER, check Inputs\. +As moved: NO ANSWER, check Inputs\.$/);
+      expect(show(verdict)).toMatch(new RegExp(`^CHECK INPUTS: ${Object.keys(changes)[0]!} `));
+      expect(show("Summary!B9")).toBe("CHECK INPUTS");
     },
     60_000,
   );
 
   test("points at a delivery outside the plan", async () => {
-    const show = await after("supply-plan", { "Inputs!D33": 40 });
-    expect([show("Inputs!F33"), show("Inputs!F34")]).toEqual(["OUTSIDE", "in the plan"]);
+    const show = await after("supply-plan", { "Inputs!D46": 40 });
+    expect([show("Inputs!F46"), show("Inputs!F47")]).toEqual(["OUTSIDE", "in the plan"]);
+    expect(show(verdict)).toMatch(/^CHECK INPUTS: Inputs!E46 lies outside the plan/);
   }, 60_000);
 });
 

@@ -20,7 +20,9 @@ import {
   type CellDescription,
   type SheetDescription,
 } from "../../writer";
-import { numberEntry, wordsEntry } from "../entries";
+import { mayStayEmpty, numberEntry, wordsEntry } from "../entries";
+
+export const wardRows = { first: 8, last: 19 };
 
 const section = (words: string): CellDescription[] => headingRow(words, 8);
 
@@ -41,7 +43,7 @@ export const demand: SheetDescription = {
   columns: [32, 13, 13, 14, 14, 14, 14, 14],
   tab: tabColours.input,
   freezeAt: "A4",
-  print: { orientation: "landscape", pagesHigh: 1 },
+  print: { orientation: "landscape", titleRows: "1:1", breaksBefore: [31, 48] },
   cells: {
     A1: title("Demand by ward"),
     A2: subtitle(
@@ -75,33 +77,47 @@ export const demand: SheetDescription = {
         "Patients at a busy moment",
         "Flow at a busy moment [L/min]",
       ].map((words) => tableHeader(words)),
-      ...wards.map((ward) => [
-        tableInput(ward.name, { validation: wordsEntry("Ward", "Ward or kind of patient.") }),
-        tableInput(ward.meanPatients, {
-          format: formats.oneDecimal,
-          validation: numberEntry("Mean patients", "Average number on oxygen over day and night.", 0, 10000),
-        }),
-        tableInput(ward.flow, {
-          format: formats.oneDecimal,
-          validation: numberEntry("Flow each", "Flow of one patient from the source, in L/min.", 0, 200),
-        }),
-      ]),
+      ...Array.from({ length: wardRows.last - wardRows.first + 1 }, (_, index) => {
+        const ward = wards[index];
+        const row = wardRows.first + index;
+        return [
+          tableInput(ward?.name, { validation: wordsEntry("Ward", "Ward or kind of patient.") }),
+          tableInput(ward?.meanPatients, {
+            format: formats.oneDecimal,
+            validation: mayStayEmpty(
+              numberEntry("Mean patients", "Average number on oxygen over day and night.", 0, 500),
+            ),
+          }),
+          tableInput(ward?.flow, {
+            format: formats.oneDecimal,
+            validation: mayStayEmpty(
+              numberEntry("Flow each", "Flow of one patient from the source, in L/min.", 0.1, 100),
+            ),
+          }),
+          tableCell(`=IF(A${row}="","",B${row}*C${row})`, { format: formats.oneDecimal }),
+        ];
+      }),
       [
         label("All wards together"),
-        total("=SUM(B8:B12)", { format: formats.oneDecimal }),
+        total("=SUM(B8:B19)", { format: formats.oneDecimal }),
         total(""),
-        total("=OXYGEN.DEMAND_FLOW(B8:B12,C8:C12)", { name: "MeanFlow", format: formats.oneDecimal }),
-        total("=OXYGEN.CENSUS_AT_LEVEL(SUM(B8:B12),Level)", { format: formats.whole }),
-        total("=OXYGEN.FLOW_AT_LEVEL(B8:B12,C8:C12,Level)", { name: "BusyFlow", format: formats.oneDecimal }),
+        total("=OXYGEN.DEMAND_FLOW(B8:B19,C8:C19)", { name: "MeanFlow", format: formats.oneDecimal }),
+        total("=OXYGEN.CENSUS_AT_LEVEL(SUM(B8:B19),Level)", { format: formats.whole }),
+        total("=OXYGEN.FLOW_AT_LEVEL(B8:B19,C8:C19,Level)", { name: "BusyFlow", format: formats.oneDecimal }),
       ],
     ]),
-    D8: { ...tableCell("=B8:B12*C8:C12"), spill: { formats: [formats.oneDecimal] } },
-    E8: { ...tableCell("=OXYGEN.CENSUS_AT_LEVEL(B8:B12,Level)"), spill: { formats: [formats.whole] } },
-    F8: { ...tableCell("=E8:E12*C8:C12"), spill: { formats: [formats.oneDecimal] } },
-    A14: note("The bottom line is less than the wards' busy moments added up: they seldom fall together.", {
+    E8: {
+      ...tableCell('=IF(B8:B19="","",OXYGEN.CENSUS_AT_LEVEL(B8:B19,Level))'),
+      spill: { formats: [formats.whole], room: 12 },
+    },
+    F8: {
+      ...tableCell('=IF(A8:A19="","",IF(E8#="",0,E8#)*C8:C19)'),
+      spill: { formats: [formats.oneDecimal], room: 12 },
+    },
+    A21: note("The bottom line is less than the wards' busy moments added up: they seldom fall together.", {
       across: 8,
     }),
-    ...block("A16", [
+    ...block("A23", [
       section("What it comes to"),
       ["", "Mean", "Busy moment", "unit"].map((words) => tableHeader(words)),
       [
@@ -112,16 +128,19 @@ export const demand: SheetDescription = {
       ],
       [
         label("What the plants keep up all day"),
-        output("=SUM(OXYGEN.DELIVERED_FLOW('Site and plants'!E28:E29,'Site and plants'!B28:B29,DrawRatio))", {
-          format: formats.oneDecimal,
-        }),
+        output(
+          `=SUM(IF('Site and plants'!E28:E33="",0,OXYGEN.DELIVERED_FLOW('Site and plants'!E28:E33,'Site and plants'!B28:B33,DrawRatio)))`,
+          {
+            format: formats.oneDecimal,
+          },
+        ),
         null,
         unit("L/min gas"),
         note("From liquid made at this site, after transfer loss.", { across: 4 }),
       ],
       [
         label("Liquid needed, net"),
-        output("=OXYGEN.LIQUID_FROM_GAS(OXYGEN.DAILY_DEMAND(B8:B12,C8:C12))", {
+        output("=OXYGEN.LIQUID_FROM_GAS(OXYGEN.DAILY_DEMAND(B8:B19,C8:C19))", {
           name: "NetNeed",
           format: formats.oneDecimal,
         }),
@@ -146,19 +165,19 @@ export const demand: SheetDescription = {
         }),
       ],
     ]),
-    ...block("A24", [section("Mean day, by ward")]),
-    A25: table("=OXYGEN.DEMAND_TABLE(A8:A12,B8:B12,C8:C12,CylinderContent)", {
-      spill: { total: true, formats: tableFormats },
+    ...block("A31", [section("Mean day, by ward")]),
+    A32: table("=OXYGEN.DEMAND_TABLE(A8:A19,B8:B19,C8:C19,CylinderContent)", {
+      spill: { total: true, formats: tableFormats, room: 14 },
     }),
-    ...block("A33", [section("If the busy moment lasted all day, by ward (an upper bound, not a plan)")]),
-    A34: table("=OXYGEN.DEMAND_TABLE(A8:A12,E8:E12,C8:C12,CylinderContent)", {
-      spill: { total: true, formats: tableFormats },
+    ...block("A48", [section("If the busy moment lasted all day, by ward (an upper bound, not a plan)")]),
+    A49: table("=OXYGEN.DEMAND_TABLE(A8:A19,E8:E19,C8:C19,CylinderContent)", {
+      spill: { total: true, formats: tableFormats, room: 14 },
     }),
-    A41: note(
+    A64: note(
       "Both tables: flow each is L/min; m3/h and L/day are gas. Liquid is net, as it stands open to the air, before transfer loss. Cylinders of the size on Reorder; rounded up in each row and in the total.",
       { across: 8 },
     ),
-    A43: caution(
+    A66: caution(
       "Caution: planned flows are for planning. The clinician sets and watches each patient's flow and saturation.",
       { across: 8 },
     ),

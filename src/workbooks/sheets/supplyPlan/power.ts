@@ -18,16 +18,13 @@ import {
   type CellDescription,
   type SheetDescription,
 } from "../../writer";
-import { choiceEntry, numberEntry, wholeEntry } from "../entries";
+import { choiceEntry, mayStayEmpty, numberEntry, quantityEntry, wholeEntry } from "../entries";
+import { generator } from "../../scenario/velmar";
+import { plantRows } from "./inputs";
 
 const section = (words: string): CellDescription[] => headingRow(words, 7);
 
-const points: readonly [number, number][] = [
-  [0.25, 5.6],
-  [0.5, 9.4],
-  [0.75, 13.5],
-  [1, 17.9],
-];
+const points = generator.loadPoints.map((load, index) => [load, generator.fuelPoints[index]!] as const);
 
 const cables: readonly [number, number][] = [
   [45, 16],
@@ -40,7 +37,7 @@ export const power: SheetDescription = {
   columns: [34, 14, 14, 15, 15, 14, 14],
   tab: tabColours.result,
   freezeAt: "A4",
-  print: { pagesHigh: 1 },
+  print: { titleRows: "1:1", breaksBefore: [36] },
   cells: {
     A1: title("Power and fuel"),
     A2: subtitle("Load of the plants, their feeders, and how long the fuel lasts with all plants making.", {
@@ -61,7 +58,7 @@ export const power: SheetDescription = {
         input(6.5, {
           name: "OtherLoad",
           format: formats.oneDecimal,
-          validation: numberEntry("Other load", "Lights, cold room, pumps on the same generators, in kW.", 0, 100000),
+          validation: numberEntry("Other load", "Lights, cold room, pumps on the same generators, in kW.", 0, 2000),
         }),
         unit("kW"),
         note("Not the hospital's own supply.", { across: 4 }),
@@ -112,59 +109,62 @@ export const power: SheetDescription = {
         "Voltage drop",
         "State",
       ].map((words) => tableHeader(words)),
-      ...cables.map(([length, area], index) => [
-        tableCell(`=Inputs!A${27 + index}`),
-        tableInput(length, {
-          format: formats.whole,
-          validation: numberEntry("Length", "Cable length one way, in metres.", 0.1, 10000),
-        }),
-        tableInput(area, {
-          format: formats.oneDecimal,
-          validation: numberEntry("Copper", "Conductor area in mm².", 0.5, 1000),
-        }),
-      ]),
+      ...Array.from({ length: 6 }, (_, index) => {
+        const [length, area] = cables[index] ?? [];
+        const row = plantRows.first + index;
+        return [
+          tableCell(`=IF(Inputs!A${row}="","",Inputs!A${row})`),
+          tableInput(length, {
+            format: formats.whole,
+            validation: mayStayEmpty(numberEntry("Length", "Cable length one way, in metres.", 0.5, 1000)),
+          }),
+          tableInput(area, {
+            format: formats.oneDecimal,
+            validation: mayStayEmpty(numberEntry("Copper", "Conductor area in mm².", 0.5, 500)),
+          }),
+          tableCell(`=IF(A${17 + index}="","",OXYGEN.LINE_CURRENT(Inputs!G${row}/1000,Voltage,PowerFactor,Phases))`, {
+            format: formats.oneDecimal,
+          }),
+          tableCell(`=IF(A${17 + index}="","",OXYGEN.CIRCUIT_NEEDED(D${17 + index}))`, { format: formats.whole }),
+          tableCell(
+            `=IF(A${17 + index}="","",OXYGEN.CABLE_DROP(D${17 + index},B${17 + index},C${17 + index},Voltage,75,Phases))`,
+            { format: formats.percentOneDecimal },
+          ),
+          tableCell(`=IF(A${17 + index}="","",IF(F${17 + index}>0.03,"over 3 %","ok"))`, { align: "center" }),
+        ];
+      }),
     ]),
-    D17: {
-      ...tableCell("=OXYGEN.LINE_CURRENT(PlantWatts/1000,Voltage,PowerFactor,Phases)"),
-      spill: { formats: [formats.oneDecimal] },
-    },
-    E17: { ...tableCell("=OXYGEN.CIRCUIT_NEEDED(D17:D18)"), spill: { formats: [formats.whole] } },
-    F17: {
-      ...tableCell("=OXYGEN.CABLE_DROP(D17:D18,B17:B18,C17:C18,Voltage,75,Phases)"),
-      spill: { formats: [formats.percentOneDecimal] },
-    },
-    G17: { ...tableCell('=IF(F17:F18>0.03,"over 3 %","ok")', { align: "center" }), spill: {} },
-    A19: note(
+    A23: note(
       "Running current, not starting. Circuit: next size of NEC 240.6(A) at or above 1.25 × the current. Three per cent is a usual aim for a feeder, common practice. Local code decides.",
       { across: 7 },
     ),
-    ...block("A21", [
+    ...block("A25", [
       section("Generators"),
       [
         label("Rated power each"),
-        input(64, {
+        input(generator.power, {
           name: "UnitPower",
           format: formats.whole,
-          validation: numberEntry("Rated power", "Prime power on the plate, in kW.", 0.5, 100000),
+          validation: numberEntry("Rated power", "Prime power on the plate, in kW.", 0.5, 5000),
         }),
         unit("kW"),
         note("Prime rating, not standby rating.", { across: 4 }),
       ],
       [
         label("On site"),
-        input(2, {
+        input(3, {
           name: "GeneratorCount",
           format: formats.whole,
-          validation: wholeEntry("On site", "Generators of this size.", 0, 1000),
+          validation: wholeEntry("On site", "Generators of this size.", 0, 50),
         }),
         unit("generators"),
       ],
       [
         label("Running at a time"),
-        input(2, {
+        input(3, {
           name: "GeneratorsRunning",
           format: formats.whole,
-          validation: wholeEntry("Running", "Generators that share the load.", 1, 1000),
+          validation: wholeEntry("Running", "Generators that share the load.", 1, 50),
         }),
         unit("generators"),
       ],
@@ -173,13 +173,13 @@ export const power: SheetDescription = {
         input(40, {
           name: "IntakeAir",
           format: formats.whole,
-          validation: numberEntry("Intake air", "Hottest air at the intake, in °C.", -40, 60),
+          validation: quantityEntry("Intake air", "Hottest air at the intake, in °C.", -40, 60),
         }),
         unit("°C"),
       ],
       [
         label("Lost each 300 m above 300 m"),
-        input(0.03, {
+        input(generator.lossPer300m, {
           name: "LossPer300m",
           format: formats.percentOneDecimal,
           validation: numberEntry("Altitude loss", "The maker's figure.", 0, 0.5),
@@ -188,7 +188,7 @@ export const power: SheetDescription = {
       ],
       [
         label("Lost each 5 °C above 25 °C"),
-        input(0.02, {
+        input(generator.lossPer5c, {
           name: "LossPer5c",
           format: formats.percentOneDecimal,
           validation: numberEntry("Heat loss", "The maker's figure.", 0, 0.5),
@@ -218,25 +218,34 @@ export const power: SheetDescription = {
         note("Code letter H, 6.3 kVA/hp, taken as one motor. Start one after the other.", { across: 4 }),
       ],
     ]),
-    ...block("A32", [
+    ...block("A36", [
       section("Fuel"),
       [
         label("Usable fuel on site"),
-        input(4200, {
+        input(420, {
           name: "Fuel",
           format: formats.whole,
-          validation: numberEntry("Fuel", "Litres that can be pumped out; not what the tank is called.", 0, 1e7),
+          validation: numberEntry("Fuel", "Litres that can be pumped out; not what the tank is called.", 0, 200000),
         }),
         unit("L"),
       ],
       [
         label("Of it kept for other uses"),
-        input(400, {
+        input(300, {
           name: "FuelKeep",
           format: formats.whole,
-          validation: numberEntry("Kept", "Litres not for the plants.", 0, 1e7),
+          validation: numberEntry("Kept", "Litres not for the plants.", 0, 200000),
         }),
         unit("L"),
+      ],
+      [
+        label("Generators carry the plants"),
+        input("yes", {
+          name: "CarryPlants",
+          validation: choiceEntry("Carry the plants", "yes if they run all plants in an outage.", ["yes", "no"]),
+        }),
+        null,
+        note("Hour by hour while the fuel lasts: see Fuel plan.", { across: 4 }),
       ],
       [tableHeader("Maker's points: load"), tableHeader("Fuel [L/h]")],
       ...points.map(([load, fuel]) => [
@@ -248,12 +257,16 @@ export const power: SheetDescription = {
       ]),
       [
         label("One generator burns"),
-        output("=OXYGEN.FUEL_RATE(Load/GeneratorsRunning,UnitPower,A36:A39,B36:B39)", {
+        output("=OXYGEN.FUEL_RATE(Load/GeneratorsRunning,UnitPower,A41:A44,B41:B44)", {
           name: "FuelPerHour",
           format: withUnit(1, "L/h"),
         }),
         null,
         note("All plants making, all day: the cautious end.", { across: 4 }),
+      ],
+      [
+        label("All running burn"),
+        output("=FuelPerHour*GeneratorsRunning", { name: "FuelHourly", format: withUnit(1, "L/h") }),
       ],
       [
         label("Fuel a day"),
@@ -263,17 +276,31 @@ export const power: SheetDescription = {
         }),
       ],
       [
-        label("Fuel lasts"),
+        label("Fuel on site lasts, running all day"),
         output("=OXYGEN.FUEL_DAYS(Fuel,FuelDaily,FuelKeep)", { name: "FuelLasts", format: formats.days }),
       ],
     ]),
-    A44: caution(
+    ...block("A49", [
+      [
+        label("Fuel at the lowest close"),
+        output("=MIN(FuelClose)", { name: "LowestFuel", format: withUnit(0, "L") }),
+        null,
+        note('="in the plan; days on which plants stand without power in part: "&COUNTIF(DarkHours,"<24")', {
+          across: 4,
+        }),
+      ],
+      [
+        label("Share of the plants carried"),
+        output('=IF(CarryPlants="yes",1,0)', { name: "GeneratorsOn", format: formats.percent }),
+      ],
+    ]),
+    A52: caution(
       "Caution: wiring and breakers by a licensed electrician to the local code. Fuel and exhaust well away from oxygen and downwind; the fire code says how far.",
       { across: 7 },
     ),
   },
   conditional: [
-    { range: "G17:G18", when: '=G17<>"ok"', mark: "attention" },
-    { range: "B29", when: "=GeneratorsNeeded>GeneratorCount", mark: "danger" },
+    { range: "G17:G22", when: '=AND(G17<>"ok",G17<>"")', mark: "attention" },
+    { range: "B33", when: "=GeneratorsNeeded>GeneratorCount", mark: "danger" },
   ],
 };

@@ -46,9 +46,10 @@ const tasks: readonly Task[] = [
   ["Transfer hoses: look, date", firstDay - 65, 3],
 ];
 
-const taskRows = 10;
+const taskRows = 15;
 const firstRow = 10;
 const lastRow = firstRow + taskRows - 1;
+export const serviceRows = { first: firstRow, last: lastRow };
 const listRow = lastRow + 4;
 
 const taskLine = (index: number): CellDescription[] => {
@@ -57,7 +58,7 @@ const taskLine = (index: number): CellDescription[] => {
   const rules = [
     wordsEntry("Task", "What is done."),
     dateEntry("Last done", "The day it was last done.", true),
-    mayStayEmpty(wholeEntry("Months", "Months from one to the next; blank if only hours count.", 1, 240)),
+    mayStayEmpty(wholeEntry("Months", "Months from one to the next, also where hours count.", 1, 60)),
     mayStayEmpty(numberEntry("Last hours", "Hour meter when it was last done; blank if months count.", 0, 1e6)),
     mayStayEmpty(numberEntry("Interval hours", "Running hours from one to the next.", 1, 1e6)),
     mayStayEmpty(
@@ -83,7 +84,7 @@ const taskLine = (index: number): CellDescription[] => {
       tableInput(task[column], { validation, ...(looks[column] ? { format: looks[column] } : {}) }),
     ),
     tableCell(
-      `=IF(A${row}="","",MIN(IF(C${row}="",99999,OXYGEN.NEXT_SERVICE_DATE(B${row},C${row},Harsh)),IF(OR(E${row}="",G${row}=""),99999,IF(F${row}="",B${row}+INT(Harsh*E${row}/G${row}),OXYGEN.NEXT_SERVICE_BY_HOURS(FirstDay,D${row},E${row},F${row},G${row},Harsh)))))`,
+      `=IF(A${row}="","",IF(COUNTA(D${row}:G${row})=0,OXYGEN.NEXT_SERVICE_DATE(B${row},C${row},Harsh),OXYGEN.SERVICE_DUE(FirstDay,B${row},C${row},D${row},E${row},F${row},G${row},Harsh)))`,
       { format: formats.date, align: "right" },
     ),
     tableCell(`=IF(A${row}="","",OXYGEN.SERVICE_STATUS(AsOf,J${row},WarnDays,Grace))`, { align: "center" }),
@@ -96,7 +97,7 @@ export const service: SheetDescription = {
   columns: [30, 12, 12, 10, 10, 11, 10, 15, 10, 13, 13],
   tab: tabColours.result,
   freezeAt: "A4",
-  print: { pagesHigh: 1 },
+  print: { orientation: "landscape", titleRows: "1:1", breaksBefore: [26] },
   cells: {
     A1: title("Service calendar"),
     A2: subtitle(
@@ -155,7 +156,7 @@ export const service: SheetDescription = {
       ].map((words) => tableHeader(words)),
       ...Array.from({ length: taskRows }, (_, index) => taskLine(index)),
     ]),
-    [`A${listRow - 2}`]: heading("Due in the 60 days of the plan"),
+    [`A${listRow - 2}`]: heading("Due in the days of the plan"),
     ...Object.fromEntries(["B", "C"].map((column) => [`${column}${listRow - 2}`, heading()])),
     [`A${listRow - 1}`]: note(
       "Dates count the shares above. A task already overdue stands first, once, with the date it was due.",
@@ -166,12 +167,12 @@ export const service: SheetDescription = {
     [`J${listRow - 2}`]: heading(),
     [`D${listRow - 2}`]: heading(),
     [`A${listRow}`]: table(
-      "=LET(list,OXYGEN.SERVICE_LIST(ServiceTasks,FirstDay,FirstDay+59,Harsh),INDEX(list,SEQUENCE(ROWS(list)),{2,1,3}))",
+      "=LET(list,OXYGEN.SERVICE_LIST(ServiceTasks,FirstDay,LastDay,Harsh),INDEX(list,SEQUENCE(ROWS(list)),{2,1,3}))",
       {
-        spill: { formats: [undefined, formats.date, formats.whole], room: 41 },
+        spill: { formats: [undefined, formats.date, formats.whole], room: 60 },
       },
     ),
-    [`H${listRow}`]: table("=OXYGEN.PARTS_NEEDED(ServiceTasks,FirstDay,FirstDay+59,Harsh)", {
+    [`H${listRow}`]: table("=OXYGEN.PARTS_NEEDED(ServiceTasks,FirstDay,LastDay,Harsh)", {
       spill: { formats: [undefined, formats.whole], room: 12 },
     }),
     [`H${listRow + 14}`]: caution(
@@ -187,7 +188,7 @@ export const service: SheetDescription = {
       mark: "attention",
     },
     {
-      range: `A${listRow + 1}:C${listRow + 40}`,
+      range: `A${listRow + 1}:C${listRow + 59}`,
       when: `=AND(ISNUMBER($B${listRow + 1}),$B${listRow + 1}<AsOf)`,
       mark: "danger",
     },

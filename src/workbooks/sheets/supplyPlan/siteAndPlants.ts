@@ -1,4 +1,4 @@
-import { sites } from "../../scenario/velmar";
+import { plants, sites } from "../../scenario/velmar";
 import {
   block,
   caution,
@@ -17,18 +17,53 @@ import {
   title,
   unit,
   withUnit,
+  type CellDescription,
   type SheetDescription,
 } from "../../writer";
-import { choiceEntry, numberEntry } from "../entries";
+import { choiceEntry, numberEntry, quantityEntry } from "../entries";
+import { plantRows } from "./inputs";
 
 const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+const kindColumns = ["C", "D", "E", "F", "G", "H"];
+
+const plantHeadings = ["Kind", "Count", "Switched on", "Start-up [h]", "Make here [L/h] each", "Capacity [L] each"].map(
+  (words) => tableHeader(words),
+);
+
+/** Months that the plan touches, counted from that of its first day. */
+const monthsTouched =
+  "SEQUENCE((YEAR(LastDay)-YEAR(FirstDay))*12+MONTH(LastDay)-MONTH(FirstDay)+1,1,MONTH(FirstDay)-1)";
+
+/** A kind of plant here; `fewer` takes one away from the kind with the largest make. */
+const plantLine = (index: number, fewer: boolean): CellDescription[] => {
+  const row = plantRows.first + index;
+  const letter = kindColumns[index]!;
+  const filled = (formula: string, format?: string): CellDescription =>
+    tableCell(`=IF(Inputs!A${row}="","",${formula})`, format ? { format } : {});
+  const makes = `IF((PlantKinds="")+(PlantCounts=0)>0,0,PlantRates)`;
+  return [
+    filled(`Inputs!A${row}`),
+    filled(
+      fewer ? `Inputs!B${row}-IF(MATCH(MAX(${makes}),${makes},0)=${index + 1},1,0)` : `Inputs!B${row}`,
+      formats.whole,
+    ),
+    filled(`Inputs!C${row}`, formats.date),
+    filled(`Inputs!D${row}`, formats.oneDecimal),
+    filled(
+      fewer ? `E${28 + index}` : `MIN(INDEX(${letter}12:${letter}23,MOD(${monthsTouched},12)+1))`,
+      formats.twoDecimals,
+    ),
+    filled(`Inputs!F${row}`, formats.whole),
+  ];
+};
+
 /** What altitude and heat leave of the rated make, month by month, and the plants as the plan takes them. */
 export const siteAndPlants: SheetDescription = {
   name: "Site and plants",
-  columns: [30, 16, 14, 14, 16, 16],
+  columns: [30, 13, 12, 12, 12, 12, 12, 12, 13, 11],
   tab: tabColours.input,
   freezeAt: "A4",
-  print: { pagesHigh: 1 },
+  print: { titleRows: "1:1", breaksBefore: [26, 47] },
   cells: {
     A1: title("Site and plants"),
     A2: subtitle(
@@ -36,15 +71,12 @@ export const siteAndPlants: SheetDescription = {
       { across: 6 },
     ),
     ...block("A4", [
-      headingRow("Site", 6),
+      headingRow("Site", 10),
       [
         label("Altitude"),
-        input(sites.hospital.altitude, {
-          name: "Altitude",
-          format: formats.whole,
-          validation: numberEntry("Altitude", "Metres above the sea.", -500, 11000),
-        }),
+        output("=Altitude", { format: formats.whole, align: "right" }),
         unit("m"),
+        note("From Inputs.", { across: 3 }),
       ],
       [
         label("Share lost a degree above 21.1 °C"),
@@ -59,77 +91,100 @@ export const siteAndPlants: SheetDescription = {
       [label("Air pressure"), output("=OXYGEN.AIR_PRESSURE(Altitude)", { format: formats.oneDecimal }), unit("kPa")],
     ]),
     ...block("A9", [
-      headingRow("Make by month", 6),
+      headingRow("Make by month, one plant of each kind", 10),
       [
         tableHeader("Month"),
         tableHeader("Hottest in the plant room [°C]"),
-        tableHeader('=Inputs!A27&" [L/h]"'),
-        tableHeader('=Inputs!A28&" [L/h]"'),
+        ...kindColumns.map((_, index) =>
+          tableHeader(`=IF(Inputs!A${plantRows.first + index}="","",Inputs!A${plantRows.first + index}&" [L/h]")`),
+        ),
         tableHeader("All plants [L/day]"),
         tableHeader("Share of rated"),
       ],
       [
         note("rated"),
         null,
-        tableCell("=Inputs!E27", { format: formats.twoDecimals }),
-        tableCell("=Inputs!E28", { format: formats.twoDecimals }),
-        tableCell("=24*SUMPRODUCT(PlantCounts,Inputs!E27:E28)", { format: formats.whole }),
+        ...kindColumns.map((_, index) =>
+          tableCell(`=IF(Inputs!A${plantRows.first + index}="","",Inputs!E${plantRows.first + index})`, {
+            format: formats.twoDecimals,
+          }),
+        ),
+        tableCell("=24*SUMPRODUCT(PlantCounts,PlantRates)", { format: formats.whole }),
         null,
       ],
       ...months.map((month, index) => [
         tableCell(month),
         tableInput(sites.hospital.monthlyHigh[index]!, {
           format: formats.whole,
-          validation: numberEntry(
+          validation: quantityEntry(
             "Temperature",
-            `Hottest usual temperature in the plant room in ${month}, in °C.`,
+            `Hottest usual temperature in the plant room in ${month}, in °C, or text such as 85 °F.`,
             -40,
             60,
           ),
         }),
+        ...kindColumns.map(() => null),
+        tableCell(
+          `=24*SUM(IF(PlantKinds="",0,PlantCounts*TRANSPOSE(IF(C${12 + index}:H${12 + index}="",0,C${12 + index}:H${12 + index}))))`,
+          { format: formats.whole },
+        ),
+        tableCell(`=I${12 + index}/I11`, { format: formats.percent }),
       ]),
     ]),
-    C12: {
-      ...tableCell("=OXYGEN.DERATED_RATE(C11:D11,Altitude,B12:B23,LossPerDegree)"),
-      spill: { formats: [formats.twoDecimals], room: 12 },
-    },
-    E12: { ...tableCell("=24*(Inputs!B27*C12:C23+Inputs!B28*D12:D23)"), spill: { formats: [formats.whole], room: 12 } },
-    F12: { ...tableCell("=E12:E23/E11"), spill: { formats: [formats.percent], room: 12 } },
+    ...Object.fromEntries(
+      kindColumns.map((letter, index) => [
+        `${letter}12`,
+        {
+          ...tableCell(
+            `=IF(Inputs!A${plantRows.first + index}="",IF(SEQUENCE(12)>0,""),OXYGEN.DERATED_RATE(Inputs!E${plantRows.first + index},Altitude,B12:B23,LossPerDegree))`,
+          ),
+          spill: { formats: [formats.twoDecimals], room: 12 },
+        },
+      ]),
+    ),
     A24: note(
-      "One formula in C12 fills all twelve months of both kinds. Liquid, net of the plant's own standing loss, before transfer loss.",
-      { across: 6 },
+      "One formula fills the twelve months of a kind. Liquid, net of the plant's own standing loss, before transfer loss.",
+      { across: 10 },
     ),
     ...block("A26", [
       headingRow("Plants as the plan takes them", 6),
-      ["Kind", "Count", "Switched on", "Start-up [h]", "Make here [L/h] each", "Capacity [L] each"].map((words) =>
-        tableHeader(words),
-      ),
-      ...[27, 28].map((row, index) => {
-        const column = ["C", "D"][index]!;
-        const at = (days: number): string => `INDEX(${column}12:${column}23,MONTH(FirstDay+${days}))`;
-        return [
-          tableCell(`=Inputs!A${row}`),
-          tableCell(`=Inputs!B${row}`, { format: formats.whole }),
-          tableCell(`=Inputs!C${row}`, { format: formats.date }),
-          tableCell(`=Inputs!D${row}`, { format: formats.oneDecimal }),
-          tableCell(`=MIN(${at(0)},${at(30)},${at(59)})`, { format: formats.twoDecimals }),
-          tableCell(`=Inputs!F${row}`, { format: formats.whole }),
-        ];
-      }),
+      plantHeadings,
+      ...kindColumns.map((_, index) => plantLine(index, false)),
       [
         label("All together"),
-        output("=SUM(B28:B29)", { format: formats.whole }),
+        output("=SUM(B28:B33)", { format: formats.whole }),
         null,
         null,
-        output("=24*SUMPRODUCT(B28:B29,E28:E29)", { name: "MakePerDay", format: formats.litresPerDay }),
-        output("=SUMPRODUCT(B28:B29,F28:F29)", { name: "Room", format: formats.litres }),
+        output('=24*SUMPRODUCT(PlantCounts,IF(E28:E33="",0,E28:E33))', {
+          name: "MakePerDay",
+          format: formats.litresPerDay,
+        }),
+        output("=SUMPRODUCT(PlantCounts,Inputs!F36:F41)", { name: "Room", format: formats.litres }),
       ],
+      [
+        note(
+          "The plan takes the lowest make of all months it touches. The room is that of all plants together; two half-full vessels are not one full one.",
+          { across: 10 },
+        ),
+      ],
+      [],
+      headingRow("The same with one plant fewer: that of the largest make fails on the first day", 6),
+      plantHeadings,
+      ...kindColumns.map((_, index) => plantLine(index, true)),
+      [
+        label("Room left"),
+        null,
+        null,
+        null,
+        null,
+        output("=SUMPRODUCT(B38:B43,F38:F43)", {
+          name: "RoomFewer",
+          format: formats.litres,
+        }),
+      ],
+      [note("Its liquid counts as lost as far as the others can't hold it.", { across: 10 })],
     ]),
-    A31: note(
-      "The plan takes the lowest make of the months it touches. The room is that of all plants together; two half-full vessels are not one full one.",
-      { across: 6 },
-    ),
-    ...block("A33", [
+    ...block("A47", [
       headingRow("Where they stand", 6),
       [
         label("Clear on every side"),
@@ -137,6 +192,24 @@ export const siteAndPlants: SheetDescription = {
           name: "Clearance",
           format: formats.oneDecimal,
           validation: numberEntry("Clearance", "Least free distance round a plant, in metres.", 0, 50),
+        }),
+        unit("m"),
+      ],
+      [
+        label("Length of the largest"),
+        input(plants.large.length, {
+          name: "PlantLength",
+          format: formats.twoDecimals,
+          validation: quantityEntry("Length", "Length of the largest plant, in metres.", 0.2, 15),
+        }),
+        unit("m"),
+      ],
+      [
+        label("Width of the largest"),
+        input(plants.large.width, {
+          name: "PlantWidth",
+          format: formats.twoDecimals,
+          validation: quantityEntry("Width", "Width of the largest plant, in metres.", 0.2, 15),
         }),
         unit("m"),
       ],
@@ -175,23 +248,24 @@ export const siteAndPlants: SheetDescription = {
       ],
       [
         label("Floor for all plants"),
-        output("=OXYGEN.SITE_AREA(1.6,1.1,Clearance,SUM(PlantCounts))", { format: withUnit(0, "m²") }),
+        output("=OXYGEN.SITE_AREA(PlantLength,PlantWidth,Clearance,SUM(PlantCounts))", { format: withUnit(0, "m²") }),
         null,
-        note("Side by side, each taken as 1.6 m × 1.1 m, sharing one gap.", { across: 3 }),
+        note("Side by side across their width, each taken as the largest, sharing one gap.", { across: 7 }),
       ],
     ]),
-    A40: { ...table("=OXYGEN.SITE_CHECK(Clearance,Tilt,Surface,Ventilated)", { wrap: false }), role: "text" },
-    A47: caution(
+    A56: table("=OXYGEN.SITE_CHECK(Clearance,Tilt,Surface,Ventilated)", { wrap: true, spill: { room: 6 } }),
+    A63: caution(
       "Caution: placing, wiring and venting follow local codes, the maker's manual and a licensed inspector. An enriched room burns fast; keep fuel, oil, tar and flames away.",
-      { across: 6 },
+      { across: 10 },
     ),
   },
+  conditional: [{ range: "A57:J61", when: '=AND($B57<>"",$B57<>"ok")', mark: "danger" }],
   charts: [
     {
       kind: "column",
       title: "Make by month, one plant of each kind",
-      from: "A49",
-      to: "F66",
+      from: "A65",
+      to: "J82",
       categories: "Site and plants!A12:A23",
       series: [
         { name: "='Site and plants'!C10", values: "Site and plants!C12:C23" },
@@ -204,4 +278,7 @@ export const siteAndPlants: SheetDescription = {
   ],
 };
 
-export const siteNames = { PlanPlants: "Site and plants!B28:F29" };
+export const siteNames = {
+  PlanPlants: "Site and plants!B28:F33",
+  PlanPlantsFewer: "Site and plants!B38:F43",
+};

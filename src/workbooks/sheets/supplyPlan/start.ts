@@ -16,6 +16,9 @@ import {
   type CellDescription,
   type SheetDescription,
 } from "../../writer";
+import { firstDay } from "../../scenario/velmar";
+import { checkLine, checkLineMark } from "../../checks";
+import { bookRecord, makeItYours } from "../bookRecord";
 import { numberEntry } from "../entries";
 
 const section = (words: string): CellDescription[] => headingRow(words, 3);
@@ -25,12 +28,25 @@ const sheets: readonly [sheet: string, words: string][] = [
   ["Inputs", "Site, plants, deliveries, outages, surge. Start here."],
   ["Site and plants", "What altitude and heat leave of the make, month by month; where the plants stand."],
   ["Demand", "Wards, mean and busy moment."],
-  ["Stock plan", "Sixty days of liquid, day by day."],
-  ["Reorder", "Cylinder log, levels, what to order; days of supply."],
+  ["Stock plan", "Liquid day by day; as ordered, as moved, a day late, one plant fewer."],
+  ["Chance", "The plan with chance: how likely it runs short, week by week."],
+  ["Logs", "Cylinders issued, liquid read."],
+  ["Plan and log", "What was read against what was planned."],
+  ["Reorder", "Levels of cylinders, what to order; days of supply."],
   ["Power and fuel", "Load, feeders, generators, fuel."],
+  ["Fuel plan", "Mains, generators and fuel day by day."],
   ["Service calendar", "What is due, and parts for it."],
   ["Notes", "Rules, sources, cautions."],
+  ["Checks", "Every entry against its rule; what CHECK INPUTS means."],
   ["Defaults", "What the functions take where an argument is left out, with sources."],
+];
+
+const makeYours = [
+  "Save a copy under your site's name and fill in This copy below.",
+  "Inputs: site, altitude, plants from their plates, levels read, deliveries and outages. Clear the rows you don't need.",
+  "Site and plants: the hottest usual temperature of each month; your own loss a degree if you have runs.",
+  "Demand: your wards. Logs: your issues, at least four weeks. Reorder, Power and fuel, Service calendar: the yellow cells.",
+  "Read Checks to the end, then have a second person read every yellow cell and sign under This copy.",
 ];
 
 /** What the workbook is and how to use it. */
@@ -38,13 +54,16 @@ export const start: SheetDescription = {
   name: "Start",
   columns: [24, 22, 70],
   tab: tabColours.start,
-  print: { pagesHigh: 1 },
+  print: { titleRows: "1:1", breaksBefore: [28] },
+  conditional: [checkLineMark("A3:C3")],
+  rowHeights: { 3: 44 },
   cells: {
     A1: title("Supply plan for one site"),
     A2: subtitle(
-      "Will the liquid last the next 60 days, what to order when, and what power, fuel and service it takes.",
+      "Will the liquid last the next 30 to 120 days, what to order when, and what power, fuel and service it takes.",
       { across: 3 },
     ),
+    A3: checkLine(3),
     ...block("A4", [
       section("Use it"),
       [
@@ -54,7 +73,7 @@ export const start: SheetDescription = {
       ],
       [
         text(
-          "2. Read Summary. If it says SHORT, move or add a delivery on Inputs, cut the outage, or add a plant, and look again.",
+          "2. Read Summary. CHECK INPUTS names a cell to look at first. If it says SHORT, move or add a delivery on Inputs, cut the outage, or add a plant, and look again.",
           { across: 3 },
         ),
       ],
@@ -82,7 +101,7 @@ export const start: SheetDescription = {
       section("Sheets"),
       ...sheets.map(([sheet, words]) => [link(`${sheet}!A1`, sheet), text(words, { across: 2 })]),
     ]),
-    ...block("A23", [
+    ...block("A28", [
       section("What is invented"),
       [
         text(
@@ -92,17 +111,19 @@ export const start: SheetDescription = {
       ],
       [
         text(
-          "The story: the plants just carry the mean day. From 20 to 23 March the island's feeder is out. With the ferries as ordered the plants run dry; ferry B three days earlier carries them over. Inputs let you try both.",
+          "The story: the plants just carry the mean day. From 20 to 23 March the island's feeder is out, and the generators have fuel for one day. With the ferries as ordered the plants run dry; ferry B three days earlier carries them over. Inputs let you try both.",
           { across: 3 },
         ),
       ],
     ]),
-    ...block("A27", [
+    ...block("A32", [
       section("What the cells mean"),
       [input("yellow, blue figures", { unlocked: false }), null, note("Yours to change.")],
       [output("pale blue, bold"), null, note("A result.")],
     ]),
-    A31: caution(
+    ...block("A36", makeItYours(3, makeYours)),
+    ...block("A43", bookRecord(3, firstDay)),
+    A50: caution(
       "Caution: a planning aid. It decides nothing for a patient and replaces no gauge, no manual and no code. Liquid oxygen burns the skin, feeds fire and, shut in, bursts pipes: trained people only. Keep a second supply that needs no power.",
       { across: 3 },
     ),

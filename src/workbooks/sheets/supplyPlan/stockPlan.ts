@@ -1,6 +1,9 @@
 import {
   block,
   formats,
+  headingRow,
+  input,
+  label,
   link,
   note,
   output,
@@ -10,71 +13,74 @@ import {
   tableCell,
   tableHeader,
   title,
+  unit,
+  type CellDescription,
   type SheetDescription,
 } from "../../writer";
+import { numberEntry } from "../entries";
 
-/** Days of the plan and the rows they stand in. */
-export const planDays = 60;
-export const firstPlanRow = 11;
-export const lastPlanRow = firstPlanRow + planDays - 1;
+/** The longest plan, and the rows its days stand in. */
+export const mostDays = 120;
+export const firstPlanRow = 21;
+export const lastPlanRow = firstPlanRow + mostDays - 1;
+const headRow = firstPlanRow - 1;
 
-const rows = (column: string): string => `Stock plan!${column}${firstPlanRow}:${column}${lastPlanRow}`;
+const days = (letter: string): string => `'Stock plan'!${letter}${firstPlanRow}#`;
+const need = `INDEX('Stock plan'!B${headRow}#,SEQUENCE(PlanDays,1,2),2)`;
 
-export const planNames = {
-  PlanDates: rows("A"),
-  PlanNeed: rows("C"),
-  ReceivedOrdered: rows("E"),
-  ReceivedMoved: rows("F"),
-  PowerHours: rows("G"),
-  /** With its header, as PLAN_TOTALS takes it. */
-  PlanTable: `Stock plan!J${firstPlanRow - 1}:T${lastPlanRow}`,
-  PlanClosing: rows("Q"),
-  PlanShort: rows("R"),
-};
+/** The arguments of a plan: deliveries by day, plants, opening. */
+const planOf = (received: string, plants = "PlanPlants", opening = "Opening"): string =>
+  `${days("A")},${need},${received},${days("G")},${plants},${opening},DrawRatio,EmptyDays,RestartHours,SameDay`;
 
-const planOf = (received: string): string =>
-  `PlanDates,PlanNeed,${received},PowerHours,PlanPlants,Opening,DrawRatio,EmptyDays,RestartHours,SameDay`;
+export const shownPlan = `'Stock plan'!J${headRow}#`;
+export const shownArguments = planOf(`IF(DeliveryCase="as moved",${days("F")},${days("E")})`);
+export const restOfArguments = shownArguments;
 
-const caseRow = (words: string, received: string, suffix: string) => [
-  tableCell(words, { across: 2 }),
-  null,
-  // An #N/A that came from an input must not read as "no shortfall".
-  output(
-    `=IF(ISERROR(ShortLitres${suffix}),ShortLitres${suffix},IFNA(OXYGEN.FIRST_SHORT_DATE(${planOf(received)}),"none"))`,
-    {
-      format: formats.date,
-      align: "right",
-      name: `FirstShort${suffix}`,
-    },
-  ),
-  tableCell(`=INDEX(OXYGEN.PLAN_TOTALS(OXYGEN.STOCK_PLAN(${planOf(received)})),2,8)`, {
-    format: formats.whole,
-    name: `ShortLitres${suffix}`,
-  }),
-  tableCell(`=INDEX(OXYGEN.PLAN_TOTALS(OXYGEN.STOCK_PLAN(${planOf(received)})),2,6)`, {
-    format: formats.whole,
-    name: `Vented${suffix}`,
-  }),
-  tableCell(
-    `=SUMPRODUCT(--(INDEX(OXYGEN.STOCK_PLAN(${planOf(received)}),SEQUENCE(${planDays},1,2),8)<ReserveLitres))`,
-    { format: formats.whole, name: `LowDays${suffix}` },
-  ),
-  tableCell(
-    `=IF(ISERROR(ShortLitres${suffix}),ShortLitres${suffix},IFNA(OXYGEN.PLANTS_FOR_PLAN(${planOf(received)}),"over 20"))`,
-    { format: formats.whole, align: "right", name: `PlantsFor${suffix}` },
-  ),
+interface Case {
+  words: string;
+  /** How the case is called on the summary. */
+  name: string;
+  plan: string;
+  varied?: string;
+}
+
+const late = "SUMIFS(DeliveryAmounts,MovedDates," + days("A") + "-1)";
+
+export const cases: readonly Case[] = [
+  { words: "as ordered", name: "Ordered", plan: planOf(days("E")), varied: planOf(days("E")) },
+  { words: "as moved", name: "Moved", plan: planOf(days("F")), varied: planOf(days("F")) },
+  { words: "as moved, each a day late", name: "Late", plan: planOf(late) },
+  {
+    words: "as moved, one plant fewer",
+    name: "Fewer",
+    plan: planOf(days("F"), "PlanPlantsFewer", "MIN(Opening,RoomFewer)"),
+  },
 ];
 
-const litres = formats.oneDecimal;
-const chosen = 'IF(DeliveryCase="as moved",ReceivedMoved,ReceivedOrdered)';
+export const caseRow = (index: number): number => 6 + index;
+/** A figure of a case: 1 first short date, 2 short, 3 lowest stock, 4 its date, 5 vented, 6 days below the reserve. */
+export const caseFigure = (index: number, figure: number): string =>
+  `INDEX('Stock plan'!D${caseRow(index)}#,1,${figure})`;
 
-/** Sixty days of liquid in the plants. */
+const columnOf = (number: number): string => `INDEX(p,SEQUENCE(PlanDays,1,2),${number})`;
+
+/** One run of the plan gives all six, so that no figure can be of another plan than its neighbour. */
+const figures = (plan: string): string =>
+  `=LET(p,OXYGEN.STOCK_PLAN(${plan}),day,${columnOf(1)},close,${columnOf(8)},short,${columnOf(9)},CHOOSE({1,2,3,4,5,6},IF(SUM(short)>0,INDEX(day,IFERROR(MATCH(1,IF(short>0,1,0),0),1)),"none"),SUM(short),IF(SUM(short)>0,0,MIN(close)),INDEX(day,IFERROR(MATCH(1,IF(short>0,1,0),0),MATCH(MIN(close),close,0))),SUM(${columnOf(7)}),SUM(IF(close<ReserveLitres,1,0))))`;
+
+const figureFormats = [formats.date, formats.whole, formats.whole, formats.date, formats.whole, formats.whole];
+
+const litres = formats.oneDecimal;
+
+const section = (words: string, columns: number): CellDescription[] => headingRow(words, columns);
+
+/** Every day of the plan, for the deliveries chosen, and four cases side by side. */
 export const stockPlan: SheetDescription = {
   name: "Stock plan",
-  columns: [11.5, 6, 12.5, 11, 11, 11.5, 11, 11, 2, 11.5, 9.5, 9, 9.5, 9, 9, 9, 9.5, 9, 10, 9],
+  columns: [12, 6, 11, 13, 12, 12, 12, 12, 11, 12, 11, 11, 12, 11, 11, 11, 11, 11, 12, 11],
   tab: tabColours.result,
-  freezeAt: "B11",
-  print: { orientation: "landscape", titleRows: "10:10", area: "A1:T73" },
+  freezeAt: `B${firstPlanRow}`,
+  print: { orientation: "landscape", titleRows: `${headRow}:${headRow}` },
   cells: {
     A1: title("Stock plan, day by day"),
     A2: subtitle(
@@ -83,39 +89,97 @@ export const stockPlan: SheetDescription = {
     ),
     R1: link("Inputs!A1", "To the inputs", "Deliveries, outages, plants"),
     ...block("A4", [
+      section("Cases", 10),
       [
-        tableHeader("Deliveries", { across: 2 }),
+        tableHeader("Deliveries", { across: 3 }),
+        null,
         null,
         ...[
           "First short date",
           "Short in all [L]",
+          "Lowest stock [L]",
+          "on",
           "Vented in all [L]",
           "Days below reserve",
           "Plants for no shortage",
-          "Reserve [L]",
         ].map((words) => tableHeader(words)),
       ],
-      [
-        ...caseRow("as ordered", "ReceivedOrdered", "Ordered"),
-        tableCell("=ReserveDays*GrossNeed", { format: formats.whole, name: "ReserveLitres" }),
-      ],
-      caseRow("as moved", "ReceivedMoved", "Moved"),
+      ...cases.map(({ words, plan, varied, name }) => [
+        tableCell(words, { across: 3 }),
+        null,
+        null,
+        { ...tableCell(figures(plan)), spill: { formats: figureFormats } },
+        null,
+        null,
+        null,
+        null,
+        null,
+        ...(varied
+          ? [
+              tableCell(
+                `=IF(ISERROR(${caseFigure(
+                  cases.findIndex((one) => one.name === name),
+                  2,
+                )}),${caseFigure(
+                  cases.findIndex((one) => one.name === name),
+                  2,
+                )},IFNA(OXYGEN.PLANTS_FOR_PLAN(${varied}),"over 20"))`,
+                { format: formats.whole, align: "right", name: `PlantsFor${name}` },
+              ),
+            ]
+          : []),
+      ]),
     ]),
-    J4: note("Short: gross litres that could not be drawn. Vented: delivered and did not fit.", { across: 11 }),
-    J5: note("Plants for no shortage: fewest of the first kind on Inputs, the second kind as it is.", { across: 11 }),
-    J6: note(
-      "Received counts what was offered, vented part included. Held back: the plants were full and waited in standby.",
-      { across: 11 },
-    ),
-    J7: note("opening + made + received = drawn + boil-off + vented + closing, in every row.", { across: 11 }),
-    A7: note("Below reserve: the closing stock is under the reserve, so the next day may run short.", { across: 8 }),
-    A8: note("The table on the right shows the deliveries:", { across: 5 }),
-    F8: { ...tableCell("=DeliveryCase"), across: 3 },
-    ...block("A10", [
+    ...block("A11", [
       [
-        tableHeader("Date"),
+        label("Reserve", { across: 3 }),
         null,
         null,
+        output("=ReserveDays*GrossNeed", { format: formats.litres, name: "ReserveLitres" }),
+        note("Short: gross litres that could not be drawn. Vented: delivered and did not fit.", { across: 8 }),
+      ],
+      [
+        label("Last day of the plan", { across: 3 }),
+        null,
+        null,
+        output("=FirstDay+PlanDays-1", { format: formats.date, name: "LastDay" }),
+        note("Plants for no shortage: fewest of the first kind on Inputs, the others as they are.", { across: 8 }),
+      ],
+      [
+        label("One batch of liquid", { across: 3 }),
+        null,
+        null,
+        input(50, {
+          name: "Batch",
+          format: formats.whole,
+          validation: numberEntry("Batch", "Litres that come together, for the deliveries wanted.", 1, 20000),
+        }),
+        unit("L"),
+      ],
+      [
+        label("Deliveries wanted", { across: 3 }),
+        null,
+        null,
+        output(
+          `=IFNA(LET(d,OXYGEN.DELIVERIES_NEEDED(${days("A")},${need},${days("G")},PlanPlants,Opening,Batch,ReserveLitres,DrawRatio,EmptyDays,RestartHours,SameDay),IF(ROWS(d)=1,"none",(ROWS(d)-1)&", "&TEXT(SUM(INDEX(d,SEQUENCE(ROWS(d)-1,1,2),2)),"0")&" L")),"no dates help")`,
+          { across: 2, name: "DeliveriesWanted" },
+        ),
+        null,
+        note(
+          "In whole batches, so that no day is short or closes below the reserve, if none were ordered; dates below.",
+          { across: 8 },
+        ),
+      ],
+      [
+        note(
+          "Received counts what was offered, vented part included. Held back: the plants were full and waited in standby. opening + made + received = drawn + boil-off + vented + closing, in every row.",
+          { across: 16 },
+        ),
+      ],
+    ]),
+    [`A${headRow}`]: tableHeader("Date"),
+    ...block(`D${headRow}`, [
+      [
         tableHeader("Need gross [L]"),
         tableHeader("Offered as ordered"),
         tableHeader("Offered as moved"),
@@ -123,30 +187,58 @@ export const stockPlan: SheetDescription = {
         tableHeader("Reserve [L]"),
       ],
     ]),
-    A11: { ...tableCell(`=SEQUENCE(${planDays},1,FirstDay)`), spill: { formats: [formats.date] } },
-    B10: table(
-      `=OXYGEN.SURGE_DEMAND(NetNeed*(1+Margin),${planDays},SurgeStart,SurgeFactor,SurgeRise,SurgeHold,SurgeFall)`,
-      { spill: { formats: [formats.whole, litres] } },
-    ),
-    D11: { ...tableCell("=OXYGEN.GROSS_DRAW(PlanNeed,DrawRatio)"), spill: { formats: [litres] } },
-    E11: { ...tableCell("=SUMIFS(DeliveryAmounts,OrderedDates,PlanDates)"), spill: { formats: [formats.whole] } },
-    F11: { ...tableCell("=SUMIFS(DeliveryAmounts,MovedDates,PlanDates)"), spill: { formats: [formats.whole] } },
-    G11: {
-      ...tableCell(
-        '=IF(COUNTIFS(OutageFrom,"<="&PlanDates,OutageTo,">="&PlanDates)=0,24,MINIFS(OutageHours,OutageFrom,"<="&PlanDates,OutageTo,">="&PlanDates))',
-      ),
-      spill: { formats: [formats.oneDecimal] },
+    [`A${firstPlanRow}`]: {
+      ...tableCell("=SEQUENCE(PlanDays,1,FirstDay)"),
+      spill: { formats: [formats.date], room: mostDays },
     },
-    H11: { ...tableCell("=ReserveLitres+0*PlanDates"), spill: { formats: [formats.whole] } },
-    J10: table(`=OXYGEN.STOCK_PLAN(${planOf(chosen)})`, { spill: { formats: [formats.date, litres] } }),
-    J72: table("=OXYGEN.PLAN_TOTALS(PlanTable)", { spill: { formats: [litres] } }),
-    A72: note("Totals of the 60 days; balance 0 says the table is whole:", { across: 8 }),
+    [`B${headRow}`]: table(
+      "=OXYGEN.SURGE_DEMAND(NetNeed*(1+Margin),PlanDays,SurgeStart,SurgeFactor,SurgeRise,SurgeHold,SurgeFall)",
+      { spill: { formats: [formats.whole, litres], room: mostDays + 1 } },
+    ),
+    [`D${firstPlanRow}`]: {
+      ...tableCell(`=OXYGEN.GROSS_DRAW(${need},DrawRatio)`),
+      spill: { formats: [litres], room: mostDays },
+    },
+    [`E${firstPlanRow}`]: {
+      ...tableCell(`=SUMIFS(DeliveryAmounts,OrderedDates,A${firstPlanRow}#)`),
+      spill: { formats: [formats.whole], room: mostDays },
+    },
+    [`F${firstPlanRow}`]: {
+      ...tableCell(`=SUMIFS(DeliveryAmounts,MovedDates,A${firstPlanRow}#)`),
+      spill: { formats: [formats.whole], room: mostDays },
+    },
+    [`G${firstPlanRow}`]: {
+      ...tableCell("=INDEX('Fuel plan'!G6:G125,SEQUENCE(PlanDays))"),
+      spill: { formats: [formats.oneDecimal], room: mostDays },
+    },
+    [`H${firstPlanRow}`]: {
+      ...tableCell(`=ReserveLitres+0*A${firstPlanRow}#`),
+      spill: { formats: [formats.whole], room: mostDays },
+    },
+    [`J${headRow}`]: table(`=OXYGEN.STOCK_PLAN(${shownArguments})`, {
+      spill: { formats: [formats.date, litres], room: mostDays + 1 },
+    }),
+    J17: table(`=OXYGEN.PLAN_TOTALS(J${headRow}#)`, { spill: { formats: [litres] } }),
+    A17: note("Totals of the plan; balance 0 says the table is whole:", { across: 8 }),
   },
   conditional: [
-    { range: `J${firstPlanRow}:T${lastPlanRow}`, when: `=$R${firstPlanRow}>0`, mark: "danger", last: true },
-    { range: `Q${firstPlanRow}:Q${lastPlanRow}`, when: `=$Q${firstPlanRow}<$H${firstPlanRow}`, mark: "attention" },
-    { range: `G${firstPlanRow}:G${lastPlanRow}`, when: `=$G${firstPlanRow}<24`, mark: "attention" },
+    {
+      range: `J${firstPlanRow}:T${lastPlanRow}`,
+      when: `=AND(ISNUMBER($R${firstPlanRow}),$R${firstPlanRow}>0)`,
+      mark: "danger",
+      last: true,
+    },
+    {
+      range: `Q${firstPlanRow}:Q${lastPlanRow}`,
+      when: `=AND(ISNUMBER($Q${firstPlanRow}),$Q${firstPlanRow}<$H${firstPlanRow})`,
+      mark: "attention",
+    },
+    {
+      range: `G${firstPlanRow}:G${lastPlanRow}`,
+      when: `=AND(ISNUMBER($G${firstPlanRow}),$G${firstPlanRow}<24)`,
+      mark: "attention",
+    },
     { range: `E${firstPlanRow}:F${lastPlanRow}`, when: `=E${firstPlanRow}=0`, mark: "muted" },
-    { range: `C5:C6`, when: `=ISNUMBER(C5)`, mark: "danger" },
+    { range: "D6:D9", when: "=ISNUMBER(D6)", mark: "danger" },
   ],
 };
