@@ -16,8 +16,8 @@ import {
 import { comparison, tablePlaces } from "./tables";
 
 const sheetName = "Checks";
-/** Where an example has no source outside: the rule stated in the function's help, worked out by hand. */
-export const byRule = "stated rule, plain arithmetic";
+/** Begins the source of an example that is worked out by hand from the function's stated rule, with no value from outside. */
+export const byRule = "Stated rule";
 const firstRow = 6;
 
 type Example = FunctionRecord["examples"][number];
@@ -42,6 +42,15 @@ const dateFormat = (unit: string): string | undefined =>
 /** Words as they stand, also where they begin with "=". */
 const words = (value: string, wrap = true): CellDescription => ({ role: "tableCell", value, wrap });
 
+/** Words that name something outside the project. What names nothing counts as the stated rule, so the count never flatters. */
+const namesSource =
+  /\b(ISO|NIST|NEC|CFR|WHO|GB 50751|Fire Code|Schmidt|SciPy|CoolProp|equation of state|tables?|chart|worked example|teaching|course|librar(y|ies)|published|printed|handbook|independently|outside (this|the) project|monographs|Loewen|Brody|Samuels|Billinton|Chest|EDATE)\b|[A-Z][a-z]+ & [A-Z][a-z]+/;
+
+const sourceOf = ({ source }: Example): string => {
+  if (source === undefined) return `${byRule}: plain arithmetic`;
+  return namesSource.test(source) ? source : `${byRule}: ${source}`;
+};
+
 const rowOf = ({ record, example, row }: Check): (CellDescription | null)[] => {
   const { formula, result, tolerance } = example;
   const format = dateFormat(record.result.unit);
@@ -49,7 +58,7 @@ const rowOf = ({ record, example, row }: Check): (CellDescription | null)[] => {
   const looks = { align: "right" as const, ...(format ? { format } : {}) };
   const head = [tableCell(record.group), tableCell(record.id), words(formula)];
   const shows = (kind: string): CellDescription => words([kind, example.note].filter(Boolean).join(" "));
-  const source = words(example.source ?? byRule);
+  const source = words(sourceOf(example));
 
   if (Array.isArray(result)) {
     const place = tablePlaces.get(formula)!;

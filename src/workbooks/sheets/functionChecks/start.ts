@@ -75,7 +75,7 @@ export const startSheet: SheetDescription = {
           tableCell(`=COUNTIFS(${columnOf("B")},"${name}",${columnOf("H")},"ok")`, { format: formats.whole }),
           tableCell(`=IF(D${row}=C${row},"all ok",C${row}-D${row}&" NOT ok")`, { align: "center" }),
           tableCell(`=C${row}-G${row}`, { format: formats.whole }),
-          tableCell(`=COUNTIFS(${columnOf("B")},"${name}",${columnOf("J")},"${byRule}")`, { format: formats.whole }),
+          tableCell(`=COUNTIFS(${columnOf("B")},"${name}",${columnOf("J")},"${byRule}*")`, { format: formats.whole }),
         ];
       }),
       [
