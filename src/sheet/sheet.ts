@@ -4,6 +4,7 @@ import { catalogue, findRecord } from "../catalogue/catalogue";
 import { namespace } from "../cells/namespace";
 import { callAtCaret } from "../cells/callAtCaret";
 import { areaOf, cellName } from "../cells/addresses";
+import { checkView } from "./checkView";
 import { speakCompletion } from "./completion";
 import { describeCell, spoken, type CellWords } from "./describeCell";
 import { argumentWords } from "./functionHints";
@@ -251,7 +252,31 @@ const follow = (row: number, column: number): boolean => {
   return true;
 };
 
+const findings = byId("findings");
+const checkButton = byId<HTMLButtonElement>("check");
+
+const leaveFindings = (): void => {
+  findings.hidden = true;
+  findings.replaceChildren();
+  checkButton.setAttribute("aria-pressed", "false");
+  gridPlace.inert = isTableView();
+  if (!isTableView()) grid?.focus();
+};
+
+const check = (): void => {
+  if (!findings.hidden) return leaveFindings();
+  if (!grid || !opened) return;
+  if (isTableView()) toggleTable();
+  findings.replaceChildren(checkView(grid, opened, { leave: leaveFindings, say }));
+  findings.hidden = false;
+  gridPlace.inert = true;
+  checkButton.setAttribute("aria-pressed", "true");
+  findings.focus();
+};
+checkButton.addEventListener("click", check);
+
 const toggleTable = (): void => {
+  if (!findings.hidden) leaveFindings();
   results.hidden = !results.hidden;
   gridPlace.inert = isTableView();
   tableButton.setAttribute("aria-pressed", String(isTableView()));
