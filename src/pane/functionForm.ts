@@ -65,7 +65,7 @@ export function makeFunctionForm(record: FunctionRecord, host: FormHost): HTMLEl
   const answer = async (): Promise<void> => {
     const ticket = ++asked;
     const args = typed();
-    formulaLine.textContent = callFormula(record.id, args);
+    formulaLine.textContent = callFormula(record, args);
     const open = missing(args);
     if (open.length > 0) {
       answerPlace.replaceChildren(element("p", { class: "note" }, `Still to fill in: ${open.join(", ")}.`));
@@ -110,7 +110,7 @@ export function makeFunctionForm(record: FunctionRecord, host: FormHost): HTMLEl
       fields.find(({ argument }) => argument.name === first)!.input.focus();
       return;
     }
-    host.use(callFormula(record.id, args), size);
+    host.use(callFormula(record, args), size);
   };
 
   const form = element(

@@ -1,4 +1,4 @@
-import type { ArgumentRecord } from "../catalogue/record";
+import type { ArgumentRecord, FunctionRecord } from "../catalogue/record";
 import { parseConstantFormula } from "../catalogue/constantFormula";
 import { namespace } from "../cells/namespace";
 import { readNumber } from "../cells/numberText";
@@ -56,9 +56,23 @@ export function typedArgument(
   return text(words);
 }
 
-/** The call as it will stand in a cell, in English; arguments left out at the end are not written. */
-export function callFormula(id: string, args: readonly TypedArgument[]): string {
-  const written = args.map((argument) => (argument.kind === "omitted" ? "" : argument.formula));
-  while (written.length > 0 && written[written.length - 1] === "") written.pop();
+const defaultText = (standing: ArgumentRecord["default"]): string => {
+  if (typeof standing === "string") return `"${standing}"`;
+  return standing === undefined ? "" : String(standing).toUpperCase();
+};
+
+/**
+ * The call as it will stand in a cell, in English. Arguments left out at the end are not written; one left out before
+ * another holds its default, because some programs hand a gap between two commas over as a blank.
+ */
+export function callFormula(
+  { id, arguments: known }: Pick<FunctionRecord, "id" | "arguments">,
+  args: readonly TypedArgument[],
+): string {
+  const kept = [...args];
+  while (kept.length > 0 && kept[kept.length - 1]!.kind === "omitted") kept.pop();
+  const written = kept.map((argument, index) =>
+    argument.kind === "omitted" ? defaultText(known[index]?.default) : argument.formula,
+  );
   return `=${namespace}.${id}(${written.join(",")})`;
 }

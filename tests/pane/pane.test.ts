@@ -192,10 +192,10 @@ describeInBrowser("the pane", (suite) => {
       await page.fill("#field-rate", "1.5");
       await page.fill("#field-start_delay", "0");
       await page.locator("#form-answer", { hasText: /^40 h$/ }).waitFor();
-      expect(await page.textContent("#form-formula")).toBe("=OXYGEN.HOURS_TO_FILL(60,1.5,,0)");
+      expect(await page.textContent("#form-formula")).toBe("=OXYGEN.HOURS_TO_FILL(60,1.5,0,0)");
       await page.press("#field-start_delay", "Enter");
       await status(watched, /^Inserted into C4$/);
-      expect(await cell(watched, "C4")).toMatchObject({ formula: "=OXYGEN.HOURS_TO_FILL(60,1.5,,0)" });
+      expect(await cell(watched, "C4")).toMatchObject({ formula: "=OXYGEN.HOURS_TO_FILL(60,1.5,0,0)" });
       await page.fill("#field-level", "5");
       await page.click("form.fields button.main");
       await status(watched, /^C4 is not empty/);

@@ -39,9 +39,17 @@ it("reads a decimal comma where that is the host's sign, and only there", () => 
   expect(typedArgument("1,5", plain, here)).toMatchObject({ formula: '"1,5"' });
 });
 
-it("writes a call without what is left out at its end", () => {
-  const args = ["60", "", "5", ""].map((typed) => typedArgument(typed, plain, here));
-  expect(callFormula("LEVEL_AFTER", args)).toBe("=OXYGEN.LEVEL_AFTER(60,,5)");
+it("writes a call without what is left out at its end, and a default for what is left out before", () => {
+  const args = ["60", "1.5", "", "2"].map((typed) => typedArgument(typed, plain, here));
+  const argument = { description: "", unit: "", optional: true, shape: "cell", kind: "number" } as const;
+  const known = [{}, {}, { default: 0 }, { default: 3 }].map((own, index) => ({
+    ...argument,
+    name: `a${index}`,
+    ...own,
+  }));
+  const record = { id: "HOURS_TO_FILL", arguments: known };
+  expect(callFormula(record, args)).toBe("=OXYGEN.HOURS_TO_FILL(60,1.5,0,2)");
+  expect(callFormula(record, [...args.slice(0, 3), { kind: "omitted" }])).toBe("=OXYGEN.HOURS_TO_FILL(60,1.5)");
 });
 
 it("copies a formula with the host's separators, texts left alone", () => {
