@@ -2,6 +2,17 @@ import type { IFunctionService } from "@univerjs/engine-formula";
 import { EditingRenderController } from "@univerjs/sheets-ui";
 import { typedFormula } from "../cells/typedFormula";
 import { replaceMethod } from "../engine/replaceMethod";
+import { ask } from "./ask";
+import { dateReadings, type DateReading } from "./dayOrder";
+
+/** Which day is meant; Univer 0.25.1 takes the month first without a word. */
+const choose = async (readings: readonly DateReading[]): Promise<string | undefined> => {
+  if (readings.length === 1) return readings[0]!.entry;
+  return ask(
+    "Which day is meant?",
+    readings.map(({ words, entry }) => ({ value: entry, words })),
+  );
+};
 
 interface Snapshot {
   readonly body?: { readonly dataStream: string };
@@ -29,6 +40,15 @@ export const keepTypedFormulas = (): void => {
           }) as object;
         }
         const { body } = snapshot;
+        const readings = body ? dateReadings(body.dataStream) : [];
+        if (body && readings.length > 0) {
+          return choose(readings).then((entry) =>
+            // Escape gives the entry up.
+            entry === undefined
+              ? true
+              : original.call(this, { ...snapshot, body: { ...body, dataStream: `${entry}\r\n` } }, wholeSelection),
+          );
+        }
         if (!body?.dataStream.startsWith("=")) return original.call(this, snapshot, wholeSelection);
         const dataStream = typedFormula(body.dataStream, (name) => this._functionService.hasExecutor(name));
         return original.call(this, { ...snapshot, body: { ...body, dataStream } }, wholeSelection);
