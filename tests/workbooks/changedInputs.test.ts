@@ -199,7 +199,7 @@ describe("the options", () => {
 
   test("never call an option good that could not be compared", async () => {
     const show = await after("options", { "Inputs!B56": null, "Inputs!C56": null });
-    for (const at of ["Options!A6", "Start!B5", "Start!B6"]) expect(show(at)).toMatch(/^CHECK INPUTS: Inputs!B55/);
+    for (const at of ["Options!A6", "Start!B5", "Start!B6"]) expect(show(at)).toMatch(/^CHECK INPUTS: Inputs!B56/);
   }, 60_000);
 
   test("say so when no mix fits the mass", async () => {
