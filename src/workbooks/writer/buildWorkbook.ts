@@ -294,12 +294,15 @@ const rowHeightsOf = ({ description: sheet, cells, shown, merges }: LaidSheet): 
 const papers = { a4: [595.3, 841.9], letter: [612, 792] } as const;
 const sideMargins = 2 * 0.5 * 72;
 
-/** Per cent at which a sheet's columns fill the width of its paper. A character is 7 pixels wide, at 96 a inch. */
+/**
+ * Per cent at which a sheet's columns fill the width of its paper. A character is 7 pixels wide, at 96 a inch; LibreOffice
+ * prints columns about a tenth wider, and one column over the edge doubles the pages.
+ */
 const scaleToWidth = ({ columns, print = {} }: SheetDescription): number => {
   const [narrow, wide] = papers[print.paper ?? "a4"];
   const points = columns.reduce((sum, width) => sum + (width * 7 + 5) * 0.75, 0);
   const room = (print.orientation === "landscape" ? wide : narrow) - sideMargins;
-  return Math.max(10, Math.min(100, Math.floor((room / points) * 100) - 1));
+  return Math.max(10, Math.min(100, Math.floor((room / points) * 88)));
 };
 
 const escapedFooter = (words: string): string => words.replace(/&/g, "&&");
