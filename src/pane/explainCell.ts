@@ -10,6 +10,8 @@ import {
   type FormulaCall,
   type FormulaNode,
 } from "../cells/formulaTree";
+import { isCellDate, isErrorCell } from "../cells/cellValues";
+import { isErrorCode } from "../cells/errorCodes";
 import { namespace } from "../cells/namespace";
 import { callOf } from "./functionForm";
 
@@ -89,7 +91,8 @@ async function explainCall(call: FormulaCall, read: Read): Promise<ExplainedCall
     args.push({ name, description, unit, text: printFormula(significant(nodes)), ...(await valueOf(nodes, read)) });
   }
   const text = printFormula([call]);
-  if (args.some(({ untold }) => untold !== undefined)) return { record, text, arguments: args };
+  const isTooLong = call.args.slice(record.arguments.length).some((nodes) => significant(nodes).length > 0);
+  if (isTooLong || args.some(({ untold }) => untold !== undefined)) return { record, text, arguments: args };
   return {
     record,
     text,
@@ -106,6 +109,21 @@ export async function explainFormula(formula: string, read: Read): Promise<Expla
     if (one) explained.push(one);
   }
   return explained;
+}
+
+/**
+ * Does a cell that holds one call alone show something else than the answer computed again? Undefined where that can't be
+ * told, as of a longer formula.
+ */
+export function showsAnother(formula: string, shown: unknown, calls: readonly ExplainedCall[]): boolean | undefined {
+  const parts = significant(parseFormula(formula));
+  const answer = calls[0]?.result?.[0]?.[0];
+  if (parts.length !== 1 || parts[0]!.kind !== "call" || !recordOf(parts[0]!) || answer === undefined) return undefined;
+  if (isErrorCell(answer)) return !(typeof shown === "string" && isErrorCode(shown));
+  const plain = isCellDate(answer) ? answer.basicValue : answer;
+  if (typeof plain === "number" && typeof shown === "number")
+    return Math.abs(plain - shown) > 1e-9 * Math.max(1, Math.abs(plain));
+  return plain !== shown;
 }
 
 /** The references and names that a formula reads, each once. */

@@ -5,7 +5,7 @@ import { catalogue } from "../catalogue/catalogue";
 import type { ActiveCell, OpenWorkbook } from "../excel/openWorkbook";
 import { checkedContent } from "./checkedContent";
 import { element } from "./element";
-import { explainFormula, feedsOf, type ExplainedArgument, type ExplainedCall } from "./explainCell";
+import { explainFormula, feedsOf, showsAnother, type ExplainedArgument, type ExplainedCall } from "./explainCell";
 import { readyBlocks, type ReadyBlock } from "./readyBlocks";
 import { cellWords, shownAnswer } from "./shownAnswer";
 
@@ -64,7 +64,7 @@ const explainedCall = (call: ExplainedCall, open: (id: string) => void): HTMLEle
       : element(
           "p",
           { class: "answer refused" },
-          "not computed: Excel works some argument out by itself, so compare by hand",
+          "not computed: an argument can't be told here, or there are too many, so compare by hand",
         ),
     call.record.caution
       ? element("div", { class: "caution", role: "note" }, element("b", {}, "Caution "), call.record.caution)
@@ -88,6 +88,13 @@ export async function explainPage(
     leave,
     element("code", { class: "formula" }, cell.formula),
     element("p", {}, `Excel shows: ${cellWords(shown, "")}${isCalm ? "" : " (look whether that can be)"}`),
+    showsAnother(cell.formula, shown, calls)
+      ? element(
+          "p",
+          { class: "answer refused" },
+          "What the cell shows and the answer computed again here differ. Recalculate the workbook (Ctrl+Alt+F9); if they still differ, use neither before the inputs are checked.",
+        )
+      : null,
     ...calls.map((call) => explainedCall(call, open)),
     element(
       "section",
@@ -107,7 +114,7 @@ export const blocksPage = (leave: () => void, lay: (block: ReadyBlock) => void, 
       "p",
       { class: "lead" },
       canLay
-        ? "Lays labels, inputs with units, the formula and its caution out from the active cell on. Change the yellow cells."
+        ? "Lays labels, inputs with units, the formula and its caution out from the active cell on. Fill in the yellow cells; those that are needed start empty."
         : "In Excel, these lay labels, inputs, the formula and its caution out from the active cell on.",
     ),
     element(

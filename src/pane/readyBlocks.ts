@@ -1,7 +1,5 @@
 import { findRecord } from "../catalogue/catalogue";
-import { argumentCells, firstExample } from "../catalogue/constantFormula";
 import { firstSentence } from "../catalogue/firstSentence";
-import type { FunctionRecord } from "../catalogue/record";
 import { addressOf, placeOf } from "../cells/addresses";
 import { namespace } from "../cells/namespace";
 import type { BlockCell, BlockRows } from "../excel/openWorkbook";
@@ -32,31 +30,20 @@ export const readyBlocks: readonly ReadyBlock[] = [
 
 const isDate = (unit: string): boolean => /date/.test(unit);
 
-/** What stands in an argument's cell at first: the example's figure, else its default. */
-const startingValues = (record: FunctionRecord): (string | number | boolean)[] => {
-  const cells = argumentCells(firstExample(record), () => undefined);
-  return record.arguments.map((argument, index) => {
-    const given = cells[index]?.[0]?.[0];
-    return (given ?? argument.default ?? "") as string | number | boolean;
-  });
-};
-
 /**
- * The rows of a block whose top left cell has this address: question, an input an argument with its unit, the answer, the
- * caution. Optional arguments without a fixed default are left out.
+ * The rows of a block whose top left cell has this address: question, an input an argument with its unit, empty where it is
+ * needed, the answer, which says so until all are filled, the caution. Optional arguments without a fixed default are left out.
  */
 export function blockRows({ question, id }: ReadyBlock, address: string): BlockRows {
   const record = findRecord(id)!;
   const start = placeOf(address);
-  const values = startingValues(record);
-  const kept = record.arguments
-    .map((argument, index) => ({ argument, value: values[index]! }))
-    .filter(({ value }) => value !== "");
+  const kept = record.arguments.filter(({ optional, default: standing }) => !optional || standing !== undefined);
   const plain = (content: string): BlockCell => ({ content, look: "plain" });
-  const inputs = kept.map(({ argument, value }): BlockCell[] => [
+  const inputs = kept.map((argument): BlockCell[] => [
     { content: argument.description.replace(/\s*\[[^\]]*\].*$/, "").replace(/, \S+ if omitted$/, ""), look: "label" },
     {
-      content: value,
+      // An example's figure in a needed cell would pass for the reader's own.
+      content: argument.optional ? (argument.default ?? "") : "",
       look: "input",
       ...(isDate(argument.unit) ? { format: "yyyy-mm-dd hh:mm" } : {}),
       entry: {
@@ -69,11 +56,12 @@ export function blockRows({ question, id }: ReadyBlock, address: string): BlockR
   const at = (down: number): string => addressOf({ row: start.row + 1 + down, column: start.column + 1 });
   // An argument without a cell of its own leaves its place empty.
   const written = record.arguments.map((argument) => {
-    const down = kept.findIndex((each) => each.argument === argument);
+    const down = kept.indexOf(argument);
     return down < 0 ? "" : at(down);
   });
   while (written[written.length - 1] === "") written.pop();
-  const formula = `=${namespace}.${id}(${written.join(",")})`;
+  const inputCells = `${at(0)}:${at(kept.length - 1)}`;
+  const formula = `=IF(COUNTBLANK(${inputCells})>0,"EMPTY: fill every yellow cell",${namespace}.${id}(${written.join(",")}))`;
   const result: BlockCell = {
     content: formula,
     look: "answer",

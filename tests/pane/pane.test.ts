@@ -1,3 +1,4 @@
+import { argumentCells, firstExample } from "../../src/catalogue/constantFormula";
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { functions } from "../../src/catalogue/generated/functions";
@@ -301,6 +302,16 @@ describeInBrowser("the pane", (suite) => {
       await select(watched, "C4");
       await page.getByRole("button", { name: "Explain this cell" }).click();
       await page.locator("#reader", { hasText: "#VALUE! capacity is blank" }).waitFor();
+      await put(watched, "Sheet1", "C4", "=OXYGEN.HOURS_TO_FILL(66,1.5)", 12);
+      await page.keyboard.press("Escape");
+      await select(watched, "C4");
+      await page.getByRole("button", { name: "Explain this cell" }).click();
+      await page.locator("#reader", { hasText: "computed again here differ" }).waitFor();
+      await put(watched, "Sheet1", "C4", "=OXYGEN.HOURS_TO_FILL(66,1.5,0,3,7)", 47);
+      await page.keyboard.press("Escape");
+      await select(watched, "C4");
+      await page.getByRole("button", { name: "Explain this cell" }).click();
+      await page.locator("#reader", { hasText: "or there are too many" }).waitFor();
       await put(watched, "Sheet1", "C4", "=OXYGEN.GROSS_DRAW(Inputs!B2*2)", 165);
       await page.keyboard.press("Escape");
       await select(watched, "C4");
@@ -323,12 +334,15 @@ describeInBrowser("the pane", (suite) => {
       await status(watched, /^Inserted into C4$/);
       expect(await cell(watched, "C4")).toMatchObject({ formula: "How many hours until it is full?" });
       expect(await cell(watched, "D5")).toMatchObject({
-        formula: 66,
+        formula: "",
         fill: "#FFF7D6",
         validation: { custom: { formula: "=OR(ISNUMBER(D5),ISTEXT(D5),ISLOGICAL(D5))" } },
       });
       expect(await cell(watched, "E5")).toMatchObject({ formula: "L" });
-      expect(await cell(watched, "D9")).toMatchObject({ formula: "=OXYGEN.HOURS_TO_FILL(D5,D6,D7,D8)" });
+      expect(await cell(watched, "D9")).toMatchObject({
+        formula: '=IF(COUNTBLANK(D5:D8)>0,"EMPTY: fill every yellow cell",OXYGEN.HOURS_TO_FILL(D5,D6,D7,D8))',
+      });
+      expect(await cell(watched, "D8")).toMatchObject({ formula: 3 });
       expect(((await cell(watched, "C10")) as { formula: string }).formula).toMatch(/^Caution: /);
       await page.getByRole("button", { name: "What must be drawn for a fill?" }).click();
       await status(watched, /^C4 is not empty/);
@@ -348,12 +362,19 @@ describeInBrowser("the pane", (suite) => {
         await status(watched, new RegExp(`^Inserted into A${top}$`));
       }
       const sheet = await page.evaluate(() => (window as unknown as Told).pretend.sheets.Sheet1!);
-      const formulas = Object.values(sheet).filter(({ formula }) => String(formula).startsWith("=OXYGEN."));
+      const formulas = Object.values(sheet).filter(({ formula }) => String(formula).startsWith("=IF(COUNTBLANK("));
       expect(formulas).toHaveLength(15);
       const byId = new Map(functions);
       for (const { formula } of formulas) {
-        const [, id, given] = /^=OXYGEN\.(\w+)\((.*)\)$/.exec(String(formula))!;
-        const cells = given!.split(",").map((at) => (at === "" ? undefined : [[sheet[at]!.formula]]));
+        const [, id, given] = /OXYGEN\.(\w+)\((.*)\)\)$/.exec(String(formula))!;
+        const record = records().find((each) => each.id === id)!;
+        const example = argumentCells(firstExample(record), () => undefined);
+        const cells = given!.split(",").map((at, index) => {
+          if (at === "") return undefined;
+          const content = sheet[at]!.formula;
+          expect([id, index, content === ""]).toEqual([id, index, !record.arguments[index]!.optional]);
+          return content === "" ? example[index] : [[content]];
+        });
         const [[answer]] = byId.get(id!)!(...cells) as [[unknown]];
         expect([id, typeof answer === "number" || (answer as { type?: string }).type === "Double"]).toEqual([id, true]);
       }
