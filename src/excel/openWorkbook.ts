@@ -90,6 +90,9 @@ const asGiven = (value: unknown, type: string): unknown => {
   return value;
 };
 
+/** Words that Excel must not take for a formula. */
+const asText = (words: string): string => (/^[=+\-@']/.test(words) ? `'${words}` : words);
+
 /** The first filled cell of a block, as an address; its top left cell is given. */
 const firstFull = (top: string, formulas: readonly (readonly unknown[])[]): string | undefined => {
   const { row, column } = placeOf(top);
@@ -333,7 +336,7 @@ const inExcel: OpenWorkbook = {
       const used = sheet.getUsedRange();
       used.load("rowCount");
       await context.sync();
-      sheet.getRange(`A${used.rowCount + 1}`).getResizedRange(0, line.length - 1).values = [[...line]];
+      sheet.getRange(`A${used.rowCount + 1}`).getResizedRange(0, line.length - 1).values = [line.map(asText)];
       await context.sync();
     }),
 };

@@ -102,7 +102,7 @@ export function makeFunctionForm(record: FunctionRecord, host: FormHost): HTMLEl
     }
   };
 
-  const use = (): void => {
+  const use = async (): Promise<void> => {
     const args = typed();
     const [first] = missing(args);
     if (first !== undefined) {
@@ -163,7 +163,7 @@ export function makeFunctionForm(record: FunctionRecord, host: FormHost): HTMLEl
   form.addEventListener("input", () => void answer());
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    use();
+    void use();
   });
   void answer();
   return form;
