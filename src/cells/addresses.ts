@@ -44,6 +44,8 @@ const checked = (place: Place, text: string): Place => {
 /** Does a corner of a reference ("$B$3", a column "B", a row "3") lie on the sheet? "XFE1" is a name. */
 export const isOnSheet = (corner: string): boolean => {
   const [, letters = "A", digits = "1"] = /^\$?([A-Za-z]*)\$?(\d*)$/.exec(corner) || [];
+  // No row is 0, and Excel writes none with a 0 before it: "C0" is a name.
+  if (digits.charAt(0) === "0") return false;
   return columnOf(letters || "A") < sheetSize.columns && Number(digits || 1) <= sheetSize.rows;
 };
 

@@ -32,3 +32,7 @@ test("what lies beyond the sheet is a name in a formula", () => {
   expect(["XFE1", "XFE", "1048577"].some(isOnSheet)).toBe(false);
   expect(cellName(0, 16_383)).toBe("XFD1");
 });
+
+test.each(["C0", "$C$0", "C01", "0"])("%s is no corner of a reference", (corner) => {
+  expect(isOnSheet(corner)).toBe(false);
+});

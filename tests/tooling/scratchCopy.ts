@@ -16,7 +16,17 @@ export class ScratchCopy {
   readonly root = fs.mkdtempSync(path.join(os.tmpdir(), "scratch-copy-"));
 
   constructor() {
-    for (const name of ["src", "tests", "package.json", "tsconfig.json", "README.md", "DEVELOPERS.md", ".config"])
+    for (const name of [
+      "src",
+      "tests",
+      "manifest",
+      "package.json",
+      "package-lock.json",
+      "tsconfig.json",
+      "README.md",
+      "DEVELOPERS.md",
+      ".config",
+    ])
       fs.cpSync(path.join(project, name), path.join(this.root, name), { recursive: true });
     fs.symlinkSync(fs.realpathSync(path.join(project, "node_modules")), path.join(this.root, "node_modules"));
   }
