@@ -222,6 +222,8 @@ describeInBrowser("local sheet", (suite) => {
 
   test("completion finds a function by any part of its name and hints at its arguments", async () => {
     await openSmall();
+    // An empty cell of a protected sheet is locked.
+    await page.click("#unprotect");
     await goTo(page, 21, 1);
     await page.keyboard.type("=TO_FILL", { delay: 40 });
     await says(page, '[data-u-comp="sheets-formula-editor"]', "OXYGEN.HOURS_TO_FILL");
@@ -239,6 +241,8 @@ describeInBrowser("local sheet", (suite) => {
 
   test("built-in functions are completed too", async () => {
     await openSmall();
+    // An empty cell of a protected sheet is locked.
+    await page.click("#unprotect");
     await goTo(page, 21, 1);
     await page.keyboard.type("=XLOOK", { delay: 40 });
     await says(page, '[data-u-comp="sheets-formula-editor"]', "XLOOKUP");
