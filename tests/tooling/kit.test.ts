@@ -140,7 +140,7 @@ it("refuses a host that Excel would", async () => {
 
 const has = (command: string): boolean => spawnSync(command, ["-v"]).error === undefined;
 const canServe = findBrowser() !== undefined && has("nginx") && has("openssl");
-const suite = canServe || process.env.OXYGEN_REQUIRE_BROWSER === "1" ? describe : describe.skip;
+const suite = canServe ? describe : describe.skip;
 
 suite("served by nginx [nginx]", () => {
   let nginx: ChildProcess;
